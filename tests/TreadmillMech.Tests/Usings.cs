@@ -1,0 +1,2 @@
+global using TreadmillMech.Numbers;
+global using Xunit;

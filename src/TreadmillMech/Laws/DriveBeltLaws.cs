@@ -1,0 +1,62 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>
+/// Grip of the drive belt between motor and roller, by how it is tensioned. The ratio of the tensions is that of the
+/// small pulley, with the friction of its ribs wedged (see <see cref="TractionLaws.WedgedFriction"/>).
+/// </summary>
+public static class DriveBeltLaws
+{
+    /// <summary>Force a belt transmits where the sum of its two tensions is kept [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tensionSum">Sum of both tensions above their centrifugal part [N].</param>
+    /// <param name="tensionRatio">Largest tension ratio, $R$ [1].</param>
+    /// <returns>Largest circumferential force, the same both ways [N].</returns>
+    /// <remarks>
+    /// $$F = \Sigma\,\frac{R - 1}{R + 1}$$ Fixed centres, sliding motor once locked, stretch-fit:
+    /// $\Sigma = 2 (T_0 - T_c)$. Sprung or pivoted motor: $\Sigma = 2 T_0$, as the spring makes up for the centrifugal part.
+    /// </remarks>
+    [Source("Euler and Eytelwein with a constant sum; Khurmi and Gupta, Theory of Machines, ch. 11, initial tension")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CapacityOfTensionSum<T>(T tensionSum, T tensionRatio)
+        where T : struct, IReal<T> => tensionSum * (tensionRatio - 1) / (tensionRatio + 1);
+
+    /// <summary>Force a belt transmits where the tension of its slack side is kept, by an idler there [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="slackTension">Tension of the slack side above its centrifugal part, $T_2 - T_c$ [N].</param>
+    /// <param name="tensionRatio">Largest tension ratio, $R$ [1].</param>
+    /// <returns>Largest circumferential force [N].</returns>
+    /// <remarks>$$F = (T_2 - T_c)(R - 1)$$</remarks>
+    [Source("Euler and Eytelwein with the slack side given")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CapacityOfSlackSide<T>(T slackTension, T tensionRatio)
+        where T : struct, IReal<T> => slackTension * (tensionRatio - 1);
+
+    /// <summary>Force a belt transmits where the tension of its tight side is kept, by an idler there [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tightTension">Tension of the tight side above its centrifugal part, $T_1 - T_c$ [N].</param>
+    /// <param name="tensionRatio">Largest tension ratio, $R$ [1].</param>
+    /// <returns>Largest circumferential force [N].</returns>
+    /// <remarks>
+    /// $$F = (T_1 - T_c)\left(1 - \tfrac1R\right)$$ Also what a slack-side idler holds when the machine brakes and its
+    /// side becomes the tight one: less by the factor $R$.
+    /// </remarks>
+    [Source("Euler and Eytelwein with the tight side given")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CapacityOfTightSide<T>(T tightTension, T tensionRatio)
+        where T : struct, IReal<T> => tightTension * (1 - (1 / tensionRatio));
+
+    /// <summary>Force at the roller's pulley for a pull at the roller's face [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="pull">Pull on the running belt [N].</param>
+    /// <param name="rollerRadius">Radius of the drive roller to the belt's neutral line [m].</param>
+    /// <param name="pulleyRadius">Radius of the pulley on the roller [m], above 0.</param>
+    /// <returns>Circumferential force of the drive belt [N].</returns>
+    /// <remarks>$$F_d = F\,\frac{r_1}{r_p}$$ the same torque at both radii.</remarks>
+    [Source("Balance of torque on the drive roller")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CircumferentialForce<T>(T pull, T rollerRadius, T pulleyRadius)
+        where T : struct, IReal<T> => pull * rollerRadius / pulleyRadius;
+}

@@ -1,0 +1,208 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>A person walking or running on the belt: cadence, contact, and the forces of a foot over the stance.</summary>
+/// <remarks>
+/// Phase $u = t/t_c$ runs from 0 at foot strike to 1 at toe-off. The speed relations are fits to published means over
+/// people on level treadmills; people differ by about 7 % in peak force and 5 % in contact time and cadence.
+/// </remarks>
+public static class GaitLaws
+{
+    /// <summary>Duty factor of walking: share of a stride that one foot is on the belt [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
+    /// <returns>Duty factor, $\beta$ [1].</returns>
+    /// <remarks>$$\beta = 0.70 - 0.06\,v$$ not below one half, where it would be running.</remarks>
+    [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WalkingDutyFactor<T>(T speed)
+        where T : struct, IReal<T> => T.Max(0.5, 0.70 - (0.06 * speed));
+
+    /// <summary>Duty factor of running: share of a stride that one foot is on the belt [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 2.5 to 4.9.</param>
+    /// <returns>Duty factor, $\beta$ [1].</returns>
+    /// <remarks>$$\beta = 0.318\,(v/4)^{-0.384}$$ not above one half, where it would be walking.</remarks>
+    [Source("Fit to Alcantara et al. 2021, 2022, Fukuchi et al. 2017, Hamner et al. 2010 (open data, level treadmill)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RunningDutyFactor<T>(T speed)
+        where T : struct, IReal<T> => T.Min(0.5, 0.318 * T.Pow(0.25 * speed, -0.384));
+
+    /// <summary>Step frequency of walking, both feet counted [Hz].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 0.7 to 2.0.</param>
+    /// <returns>Step frequency, $f$ [Hz].</returns>
+    /// <remarks>$$f = 1.550\,v^{0.545}$$</remarks>
+    [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WalkingStepFrequency<T>(T speed)
+        where T : struct, IReal<T> => 1.550 * T.Pow(speed, 0.545);
+
+    /// <summary>Step frequency of running, both feet counted [Hz].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 2.5 to 4.9.</param>
+    /// <returns>Step frequency, $f$ [Hz].</returns>
+    /// <remarks>$$f = 3.062\,(v/4)^{0.259}$$</remarks>
+    [Source("Fit to Alcantara et al. 2021, 2022, Fukuchi et al. 2017, Hamner et al. 2010 (open data, level treadmill)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RunningStepFrequency<T>(T speed)
+        where T : struct, IReal<T> => 3.062 * T.Pow(0.25 * speed, 0.259);
+
+    /// <summary>Weight of the third harmonic in walking [1]; above 1/9 the force has two humps.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
+    /// <returns>Third harmonic, $q$ [1], kept between -1/3 and 1, where no foot pulls on the belt.</returns>
+    /// <remarks>$$q = -0.037 + 0.473\,v$$</remarks>
+    [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WalkingThirdHarmonic<T>(T speed)
+        where T : struct, IReal<T> => T.Max(-1.0 / 3.0, T.Min(1, -0.037 + (0.473 * speed)));
+
+    /// <summary>Weight of the third harmonic in running [1]: one hump, a little rounder than a half sine.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <returns>Third harmonic, $q = -0.05$ [1].</returns>
+    [Source("Fit to the running rows of Alcantara et al. 2021, 2022 (open data)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RunningThirdHarmonic<T>()
+        where T : struct, IReal<T> => -0.05;
+
+    /// <summary>Peak of the braking push of a foot, over the body's weight [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s], above 0.</param>
+    /// <returns>Braking peak, $B/(m g)$ [1], uncertain by 20 % between people.</returns>
+    /// <remarks>$$\frac{B}{m g} = 0.14\,v^{0.65}$$</remarks>
+    [Source(
+        "Fit to Hamner, Seth and Delp 2010 (0.336 at 3.96 m/s) and Cavanagh and Lafortune 1980 (1 BW peak to peak at 4.5 m/s)"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BrakingPeak<T>(T speed)
+        where T : struct, IReal<T> => 0.14 * T.Pow(speed, 0.65);
+
+    /// <summary>Phase at which a runner's foot stops braking and starts to push off [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s].</param>
+    /// <returns>Phase, $\phi$ [1], at most 0.62.</returns>
+    /// <remarks>$$\phi = 0.36 + 0.03\,v$$</remarks>
+    [Source("Fit to Hamner, Seth and Delp 2010: propulsion over braking peak 0.277/0.336 at 3.96 m/s")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RunningBrakingShare<T>(T speed)
+        where T : struct, IReal<T> => T.Min(0.62, 0.36 + (0.03 * speed));
+
+    /// <summary>Phase at which a walker's foot stops braking and starts to push off [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <returns>Phase, $\phi = 0.57$ [1].</returns>
+    [Source("Value used for walking force records; common practice in gait analysis, no single source")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WalkingBrakingShare<T>()
+        where T : struct, IReal<T> => 0.57;
+
+    /// <summary>Time one foot stays on the belt [s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="dutyFactor">Duty factor, $\beta$ [1].</param>
+    /// <param name="stepFrequency">Step frequency, both feet counted, $f$ [Hz], above 0.</param>
+    /// <returns>Contact time, $t_c$ [s].</returns>
+    /// <remarks>$$t_c = \frac{2\beta}{f}$$ A stride is two steps.</remarks>
+    [Source("Definition of the duty factor, Alexander and Jayes 1980")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ContactTime<T>(T dutyFactor, T stepFrequency)
+        where T : struct, IReal<T> => 2 * dutyFactor / stepFrequency;
+
+    /// <summary>Share of the body's weight that the feet carry square to the deck [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="mass">Mass of the person, $m$ [kg].</param>
+    /// <param name="incline">Angle of the deck, $\theta$ [rad], positive uphill.</param>
+    /// <param name="railSupport">Share of the weight carried by the hands on the rails, $\lambda$ [1], 0 to below 1.</param>
+    /// <returns>Stride mean of the normal force of both feet together, $N$ [N].</returns>
+    /// <remarks>$$N = (1 - \lambda)\,m g \cos\theta$$</remarks>
+    [Source("Statics; the stride mean of the vertical force is the weight, Alexander and Jayes 1980")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T MeanNormalForce<T>(T mass, T incline, T railSupport)
+        where T : struct, IReal<T> => (1 - railSupport) * mass * Gravity.Standard * T.SinCos(incline).Cos;
+
+    /// <summary>Stride mean of the force along the deck that the person's weight and hands put on the belt [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="mass">Mass of the person, $m$ [kg].</param>
+    /// <param name="incline">Angle of the deck, $\theta$ [rad], positive uphill.</param>
+    /// <param name="railSupport">Share of the weight carried by the hands on the rails, $\lambda$ [1].</param>
+    /// <param name="railForce">Force of the rails on the hands, forwards, $F_h$ [N].</param>
+    /// <returns>Force resisting the belt [N]; negative uphill, where the person drives the belt.</returns>
+    /// <remarks>
+    /// $$\bar F_t = F_h - (1 - \lambda)\,m g \sin\theta$$
+    /// A hand that pulls the body forwards lets the feet push forwards, against the belt.
+    /// </remarks>
+    [Source("Momentum balance of the person along the deck over a stride; derived in docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T MeanTangentialForce<T>(T mass, T incline, T railSupport, T railForce)
+        where T : struct, IReal<T> => railForce - ((1 - railSupport) * mass * Gravity.Standard * T.SinCos(incline).Sin);
+
+    /// <summary>Amplitude of the normal force of one foot [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="meanNormalForce">Stride mean of the normal force of both feet, $N$ [N].</param>
+    /// <param name="dutyFactor">Duty factor, $\beta$ [1], above 0.</param>
+    /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
+    /// <returns>Amplitude, $A$ [N]; times <see cref="NormalShape"/> the force.</returns>
+    /// <remarks>$$A = \frac{\pi N}{4\beta\,(1 + q/3)}$$ which makes the stride mean exactly $N$.</remarks>
+    [Source("Alexander and Jayes 1980, with the stride mean as the condition; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NormalAmplitude<T>(T meanNormalForce, T dutyFactor, T thirdHarmonic)
+        where T : struct, IReal<T> =>
+        Math.PI * meanNormalForce / (4 * dutyFactor * (1 + (thirdHarmonic * (1.0 / 3.0))));
+
+    /// <summary>Shape of the normal force of one foot over the stance [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="phase">Phase of the stance, $u$ [1], 0 to 1.</param>
+    /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
+    /// <returns>Force over its amplitude [1].</returns>
+    /// <remarks>
+    /// $$\sin \pi u + q \sin 3 \pi u$$ counted from foot strike. Mid-stance $1 - q$; two humps where $q > 1/9$. (Counted
+    /// from mid-stance, in cosines, the same force has a minus sign.)
+    /// </remarks>
+    [Source("Alexander and Jayes 1980, counted from foot strike; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NormalShape<T>(T phase, T thirdHarmonic)
+        where T : struct, IReal<T>
+    {
+        T sin = T.SinCos(Math.PI * phase).Sin;
+        return sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
+    }
+
+    /// <summary>Largest value of the shape of the normal force over the stance [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
+    /// <returns>Peak force over the amplitude [1].</returns>
+    /// <remarks>
+    /// $$s_m (1 + 3q - 4 q s_m^2), \quad s_m^2 = \min\left(1, \frac{1 + 3q}{12\,q}\right)$$
+    /// at mid-stance, $1 - q$, for one hump; on both humps where $q > 1/9$.
+    /// </remarks>
+    [Source("Maximum of the Alexander-Jayes shape by its derivative; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NormalShapePeak<T>(T thirdHarmonic)
+        where T : struct, IReal<T>
+    {
+        T q = thirdHarmonic;
+        T sin = T.Sqrt(T.IfLess(1.0 / 9.0, q, (1 + (3 * q)) / (12 * T.Max(q, 1.0 / 9.0)), 1));
+        return sin * (1 + (q * (3 - (4 * sin * sin))));
+    }
+
+    /// <summary>Shape of the fore-aft force of one foot over the stance [1], positive where it resists the belt.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="phase">Phase of the stance, $u$ [1], 0 to 1.</param>
+    /// <param name="brakingShare">Phase at which braking ends, $\phi$ [1], between 0 and 1.</param>
+    /// <returns>Force over the braking peak [1].</returns>
+    /// <remarks>
+    /// $$\sin\frac{\pi u}{\phi} \quad (u &lt; \phi), \qquad
+    /// -\frac{\phi}{1 - \phi} \sin\frac{\pi (u - \phi)}{1 - \phi} \quad (u \ge \phi)$$
+    /// with a mean of exactly zero.
+    /// </remarks>
+    [Source("Two half-sine lobes of equal impulse; derived in docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ForeAftShape<T>(T phase, T brakingShare)
+        where T : struct, IReal<T>
+    {
+        T rest = 1 - brakingShare;
+        T angle = T.IfLess(phase, brakingShare, phase / brakingShare, (phase - brakingShare) / rest);
+        return T.SinCos(Math.PI * angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
+    }
+}

@@ -1,0 +1,30 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>Load of belts on the hubs and bearings of rollers and pulleys.</summary>
+public static class HubLaws
+{
+    /// <summary>Load on a hub: vector sum of both strands [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstTension">Tension of one strand above the centrifugal part, $T_1$ [N].</param>
+    /// <param name="secondTension">Tension of the other above the centrifugal part, $T_2$ [N].</param>
+    /// <param name="wrap">Wrap, $\theta$ [rad].</param>
+    /// <returns>Hub load, $H$ [N].</returns>
+    /// <remarks>
+    /// $$H = \sqrt{T_1^2 + T_2^2 - 2 T_1 T_2 \cos\theta} = \sqrt{(T_1 - T_2)^2 + 4 T_1 T_2 \sin^2(\theta/2)}$$
+    /// evaluated in the second form. At half a turn of wrap it is the sum of the tensions.
+    /// </remarks>
+    [Source(
+        "Law of cosines on the strand forces; Khurmi and Gupta, A Textbook of Machine Design, belts: load on the shaft"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T HubLoad<T>(T firstTension, T secondTension, T wrap)
+        where T : struct, IReal<T>
+    {
+        T difference = firstTension - secondTension;
+        T sin = T.SinCos(0.5 * wrap).Sin;
+        return T.Sqrt((difference * difference) + (4 * firstTension * secondTension * sin * sin));
+    }
+}

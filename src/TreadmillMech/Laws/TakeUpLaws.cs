@@ -1,0 +1,61 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>What the take-up bolts do to the loop: centre distance, skew of the roller, strain across the belt.</summary>
+public static class TakeUpLaws
+{
+    /// <summary>Change of centre distance on the belt's middle line [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="leftTravel">Travel of the left bolt [m]; positive tightens.</param>
+    /// <param name="rightTravel">Travel of the right bolt [m]; positive tightens.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres [rad], below pi/2.</param>
+    /// <returns>Change of centre distance, $\Delta C$ [m].</returns>
+    /// <remarks>$$\Delta C = \tfrac{s_l + s_r}{2} \cos\gamma$$</remarks>
+    [Source("Derived: the roller's middle moves by the mean of its ends, projected on the line of centres")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CentreDistanceChange<T>(T leftTravel, T rightTravel, T boltAngle)
+        where T : struct, IReal<T> => 0.5 * (leftTravel + rightTravel) * T.SinCos(boltAngle).Cos;
+
+    /// <summary>Skew of the adjusted roller out of square [rad].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="leftTravel">Travel of the left bolt [m]; positive tightens.</param>
+    /// <param name="rightTravel">Travel of the right bolt [m]; positive tightens.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres [rad].</param>
+    /// <param name="boltSpacing">Distance between the bolts across the belt, $w$ [m], above 0.</param>
+    /// <returns>Skew, $\varphi$ [rad]; positive where the left side is the longer one.</returns>
+    /// <remarks>$$\varphi = \frac{(s_l - s_r)\cos\gamma}{w}$$ for small angles.</remarks>
+    [Source("Derived: small rotation of the roller about its middle")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Skew<T>(T leftTravel, T rightTravel, T boltAngle, T boltSpacing)
+        where T : struct, IReal<T> => (leftTravel - rightTravel) * T.SinCos(boltAngle).Cos / boltSpacing;
+
+    /// <summary>Elongation of the belt by a change of centre distance [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="centreDistanceChange">Change of centre distance, $\Delta C$ [m].</param>
+    /// <param name="strandAngle">Strand angle, $a$ [rad].</param>
+    /// <param name="loopLength">Loop length, $L$ [m], above 0.</param>
+    /// <returns>Strain, $\varepsilon$ [1].</returns>
+    /// <remarks>$$\varepsilon = \frac{2\,\Delta C \cos a}{L}$$</remarks>
+    [Source("Derived from the loop length, docs/articles/conventions.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Elongation<T>(T centreDistanceChange, T strandAngle, T loopLength)
+        where T : struct, IReal<T> => LoopLaws.LengthSlope(strandAngle) * centreDistanceChange / loopLength;
+
+    /// <summary>Strain that the skew adds at the tight edge of the belt, and takes away at the other [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="skew">Skew of the roller, $\varphi$ [rad]; its sign says which edge.</param>
+    /// <param name="beltWidth">Belt width, $b$ [m].</param>
+    /// <param name="strandAngle">Strand angle, $a$ [rad].</param>
+    /// <param name="loopLength">Loop length, $L$ [m], above 0.</param>
+    /// <returns>Strain of the left edge above the mean [1].</returns>
+    /// <remarks>
+    /// $$\varepsilon_e = \frac{\varphi\, b \cos a}{L}$$ from the centre distance at the edge, longer by
+    /// $\varphi\, b/2$. An upper bound: the belt relieves it by creeping sideways and by shear.
+    /// </remarks>
+    [Source("Derived from the loop length at the belt's edge, docs/articles/conventions.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T EdgeStrain<T>(T skew, T beltWidth, T strandAngle, T loopLength)
+        where T : struct, IReal<T> => Elongation(0.5 * skew * beltWidth, strandAngle, loopLength);
+}

@@ -1,0 +1,46 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>Sideways drift of a belt on a roller out of square.</summary>
+public static class TrackingLaws
+{
+    /// <summary>Sideways drift for each metre of belt that passes, belt taken as a string [m/m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="skew">Skew of the roller, $\varphi$ [rad]; positive where the left side is the longer one.</param>
+    /// <param name="centreDistance">Distance between the axes, $C$ [m].</param>
+    /// <param name="loopLength">Loop length, $L$ [m].</param>
+    /// <returns>Drift to the right for each metre of belt [1]: towards the side with the shorter centre distance.</returns>
+    /// <remarks>$$\frac{dy}{dx} = \frac{\varphi\,C}{L}$$ An upper limit: see <see cref="BeamFactor"/>.</remarks>
+    [Source(
+        "Adv. Mech. Eng. 2017, doi 10.1177/1687814017695955: direction and proportionality; string limit derived in docs/articles/tracking.md"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StringDrift<T>(T skew, T centreDistance, T loopLength)
+        where T : struct, IReal<T> => skew * centreDistance / loopLength;
+
+    /// <summary>Factor by which a wide belt, a beam in its own plane, drifts less than a string [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="centreDistance">Distance between the axes, $C$ [m].</param>
+    /// <param name="beltWidth">Belt width, $b$ [m].</param>
+    /// <param name="strain">Strain of the belt, $\varepsilon$ [1], above 0.</param>
+    /// <returns>Factor [1], from one third for a stiff belt to one for a string.</returns>
+    /// <remarks>
+    /// $$2h - 1, \quad h = \frac{\cosh z - \sinh z / z}{\cosh z - 1}, \quad z = \frac{C}{b}\sqrt{12\,\varepsilon}$$
+    /// evaluated as $\left(1 - 2\tau/z\right)/\tau^2$ with $\tau = \tanh(z/2)$, which does not overflow; below $z = 0.05$,
+    /// where that loses digits, its series $\frac13 + \frac{z^2}{45}$.
+    /// </remarks>
+    [Source("Shelton 1968, Lateral dynamics of a moving web (beam under tension); docs/articles/tracking.md")]
+    public static T BeamFactor<T>(T centreDistance, T beltWidth, T strain)
+        where T : struct, IReal<T>
+    {
+        // cosh z - 1 = 2 sinh^2(z/2), sinh z = 2 sinh(z/2) cosh(z/2): with tau = tanh(z/2),
+        // h = (1 + tau^2 - 2 tau/z) / (2 tau^2).
+        T z = centreDistance / beltWidth * T.Sqrt(12 * strain);
+        T tau = T.Tanh(0.5 * z);
+        T factor = (1 - (2 * tau / z)) / (tau * tau);
+        T series = (1.0 / 3.0) + (z * z * (1.0 / 45.0));
+        return T.IfLess(z, 0.05, series, factor);
+    }
+}

@@ -1,0 +1,73 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Model;
+
+/// <summary>The person: cadence, contact and the shape of the foot's force.</summary>
+internal static class GaitStage
+{
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static void Run<T>(
+        in MachineNumbers<T> x,
+        in MachineKinds kinds,
+        ref Workings<T> work,
+        ref OutputNumbers<T> y
+    )
+        where T : struct, IReal<T>
+    {
+        T v = x.BeltSpeed;
+        T bound = kinds.Gait switch
+        {
+            Gait.Walking => double.PositiveInfinity,
+            Gait.Running => double.NegativeInfinity,
+            _ => OperatingPointModel.RunningAbove,
+        };
+
+        T usual = T.IfLess(bound, v, GaitLaws.RunningStepFrequency(v), GaitLaws.WalkingStepFrequency(v));
+        y.StepFrequencyUsed = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
+        y.DutyFactor = T.IfLess(bound, v, GaitLaws.RunningDutyFactor(v), GaitLaws.WalkingDutyFactor(v));
+        y.ContactTime = GaitLaws.ContactTime(y.DutyFactor, y.StepFrequencyUsed);
+        work.StepTime = 1 / y.StepFrequencyUsed;
+        work.Stride.ThirdHarmonic = T.IfLess(
+            bound,
+            v,
+            GaitLaws.RunningThirdHarmonic<T>(),
+            GaitLaws.WalkingThirdHarmonic(v)
+        );
+        work.Stride.BrakingShare = T.IfLess(
+            bound,
+            v,
+            GaitLaws.RunningBrakingShare(v),
+            GaitLaws.WalkingBrakingShare<T>()
+        );
+        work.Stride.Braking =
+            (kinds.BrakingPeakGiven ? x.BrakingPeak : GaitLaws.BrakingPeak(v)) * x.PersonMass * Gravity.Standard;
+        y.NoticeBits = Outside(in x, bound, y.StepFrequencyUsed / usual);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Outside<T>(in MachineNumbers<T> x, T bound, T cadenceRatio)
+        where T : struct, IReal<T>
+    {
+        T speed = T.IfLess(
+            bound,
+            x.BeltSpeed,
+            Row(Ranges.RunningSpeed, x.BeltSpeed),
+            Row(Ranges.WalkingSpeed, x.BeltSpeed)
+        );
+        return speed
+            + Row(Ranges.Incline, x.Incline)
+            + Row(Ranges.Rails, T.Abs(x.RailSupport) + T.Abs(x.RailForce))
+            + Row(Ranges.StepFrequency, cadenceRatio);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Row<T>(int row, T value)
+        where T : struct, IReal<T>
+    {
+        Bounds fitted = Ranges.All[row].Fitted;
+        double flag = Ranges.Flag(row);
+        return T.IfLess(value, fitted.From, flag, T.IfLess(fitted.To, value, flag, 0));
+    }
+}

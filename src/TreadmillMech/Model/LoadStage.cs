@@ -1,0 +1,71 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Model;
+
+/// <summary>What the feet put on the belt, and where.</summary>
+internal static class LoadStage
+{
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static void Run<T>(
+        in MachineNumbers<T> x,
+        in MachineKinds kinds,
+        ref Workings<T> work,
+        ref OutputNumbers<T> y
+    )
+        where T : struct, IReal<T>
+    {
+        work.MeanNormalForce = GaitLaws.MeanNormalForce(x.PersonMass, x.Incline, x.RailSupport);
+        T amplitude = GaitLaws.NormalAmplitude(work.MeanNormalForce, y.DutyFactor, work.Stride.ThirdHarmonic);
+        y.PeakFootForce = amplitude * GaitLaws.NormalShapePeak(work.Stride.ThirdHarmonic);
+
+        // Incline and rails act through the feet, hence with the normal force over time.
+        T tangential = GaitLaws.MeanTangentialForce(x.PersonMass, x.Incline, x.RailSupport, x.RailForce);
+        T relative = tangential / T.Max(work.MeanNormalForce, double.Epsilon);
+        work.Stride.NormalLoad = DeckLaws.FrictionForce(x.DeckFriction, amplitude) + (amplitude * relative);
+        work.Stride.Drag = x.BeltDrag;
+        y.DeckFrictionPower = DeckLaws.FrictionPower(x.DeckFriction, work.MeanNormalForce, x.BeltSpeed);
+        y.MeanPull = DeckLaws.FrictionForce(x.DeckFriction, work.MeanNormalForce) + tangential + x.BeltDrag;
+        Places(in x, in kinds, ref work, in y);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Places<T>(
+        in MachineNumbers<T> x,
+        in MachineKinds kinds,
+        ref Workings<T> work,
+        in OutputNumbers<T> y
+    )
+        where T : struct, IReal<T>
+    {
+        // The drive roller's arc changes from tight to slack along its length: half of it counts to either side.
+        T driveArc = 0.5 * work.DriveRadius * y.DriveRollerWrap;
+        bool rear = kinds.DriveEnd == DriveEnd.Rear;
+        T distance = rear
+            ? y.LoopLength - driveArc - work.StrandLength + x.StrikePosition
+            : driveArc + x.StrikePosition;
+        T passed = rear ? 1 : 0;
+        T ride = x.BeltSpeed * y.ContactTime;
+        work.Stride.StrikeShare = TractionLaws.LoadShare(
+            distance,
+            y.LoopLength,
+            work.DriveCompliantLength,
+            work.TailCompliantLength,
+            passed
+        );
+        work.Stride.RideShare =
+            TractionLaws.LoadShare(
+                distance + ride,
+                y.LoopLength,
+                work.DriveCompliantLength,
+                work.TailCompliantLength,
+                passed
+            ) - work.Stride.StrikeShare;
+
+        T step = 0.5 / y.DutyFactor;
+        work.Stride.StepPhase = step;
+        work.Stride.Overlap = T.Max(0, 1 - step);
+        work.Stride.Window = T.Min(1, step);
+    }
+}

@@ -1,0 +1,33 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Model;
+
+/// <summary>Means over a step that have no closed form: of the squared pull, and of the pull times its share.</summary>
+internal static class MeanStage
+{
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static void Run<T>(in MachineNumbers<T> x, ref Workings<T> work, ref OutputNumbers<T> y)
+        where T : struct, IReal<T>
+    {
+        T flight = work.Stride.StepPhase - work.Stride.Window;
+        T square = flight * x.BeltDrag * x.BeltDrag;
+        T shared = 0.5 * flight * x.BeltDrag;
+        for (int piece = T.AnyLess(0, work.Stride.Overlap) ? 0 : 1; piece < 3; piece++)
+        {
+            (T from, T to) = Stride.Piece<T>(in work.Stride, piece);
+            T length = to - from;
+            for (int i = 0; i < Stride.Nodes.Length; i++)
+            {
+                (T pull, T sharedPull) = Stride.At(in work.Stride, from + (length * Stride.Nodes[i]));
+                T weight = length * Stride.Weights[i];
+                square += weight * pull * pull;
+                shared += weight * sharedPull;
+            }
+        }
+
+        y.RmsPull = T.Sqrt(square / work.Stride.StepPhase);
+        work.MeanSharedPull = shared / work.Stride.StepPhase;
+        y.PullPower = y.MeanPull * x.BeltSpeed;
+    }
+}

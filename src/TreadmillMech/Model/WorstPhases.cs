@@ -19,7 +19,8 @@ internal readonly struct WorstPhases : IPlainSearch
     internal const int LeastPiece = 5;
     internal const int LeastPlace = 6;
 
-    private const int Steps = 6;
+    private const int MostSteps = 8;
+    private const double Settled = 1e-6;
     private const double Edge = 1e-12;
     private const double LongestStep = 0.35;
 
@@ -76,7 +77,7 @@ internal readonly struct WorstPhases : IPlainSearch
     )
         where T : struct, IReal<T>
     {
-        for (int i = 0; i < Steps; i++)
+        for (int i = 0; i < MostSteps; i++)
         {
             Dual<Dual<T>> variable = new(new(place, 1), new(1, 0));
             (Dual<Dual<T>> pull, Dual<Dual<T>> shared) = Stride.AtPlace(
@@ -88,7 +89,14 @@ internal readonly struct WorstPhases : IPlainSearch
             T curvature = (onPull * pull.Slope.Slope) + (onShared * shared.Slope.Slope);
             T step = T.IfLess(curvature, 0, -slope / curvature, T.IfLess(0, slope, LongestStep, -LongestStep));
             T next = place + T.Max(-LongestStep, T.Min(LongestStep, step));
+            T before = piece + place;
             Move(in stride, next, ref piece, ref place);
+
+            // A Newton step below 1e-6 leaves an error near 1e-12.
+            if (!T.AnyLess(Settled, T.Abs(piece + place - before)))
+            {
+                break;
+            }
         }
     }
 

@@ -1,0 +1,8 @@
+namespace TreadmillMech.Service.Events;
+
+/// <summary>Cleaning, machine unplugged.</summary>
+public sealed record CleanAction : VisitEvent
+{
+    /// <summary>What was cleaned.</summary>
+    public required CleanedPlace Place { get; init; }
+}

@@ -1,0 +1,8 @@
+namespace TreadmillMech.Service.Events;
+
+/// <summary>How the drive belt looks, machine unplugged and hood open.</summary>
+public sealed record DriveBeltReading : Reading
+{
+    /// <summary>Its look.</summary>
+    public required DriveBeltLook Look { get; init; }
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace TreadmillMech.Service;
+
+/// <summary>A number to print: name, value, unit, and how sure it is.</summary>
+/// <param name="Name">What it is, in words.</param>
+/// <param name="Value">The value, in the unit.</param>
+/// <param name="Unit">The unit; empty for a plain number.</param>
+/// <param name="StandardUncertainty">Standard uncertainty in the same unit; null where it has none of its own.</param>
+public sealed record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
+{
+    /// <summary>Value, uncertainty and unit with sensible digits, invariant.</summary>
+    public override string ToString()
+    {
+        string spread = StandardUncertainty is { } u
+            ? string.Create(CultureInfo.InvariantCulture, $" ± {Digits(u)}")
+            : "";
+        return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Unit}";
+    }
+
+    private static string Digits(double value) =>
+        Math.Abs(value) switch
+        {
+            >= 100 => value.ToString("0", CultureInfo.InvariantCulture),
+            >= 10 => value.ToString("0.#", CultureInfo.InvariantCulture),
+            >= 1 => value.ToString("0.##", CultureInfo.InvariantCulture),
+            _ => value.ToString("0.###", CultureInfo.InvariantCulture),
+        };
+}

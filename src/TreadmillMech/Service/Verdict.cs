@@ -1,0 +1,14 @@
+namespace TreadmillMech.Service;
+
+/// <summary>What may be done with the machine as it was left.</summary>
+public enum Verdict
+{
+    /// <summary>It may be used.</summary>
+    Use = 0,
+
+    /// <summary>It may be used only within the limit that the sheet gives.</summary>
+    Restrict,
+
+    /// <summary>Nobody steps on it.</summary>
+    OutOfService,
+}

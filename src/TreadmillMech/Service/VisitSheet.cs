@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+
+namespace TreadmillMech.Service;
+
+/// <summary>What a visit comes to: verdict, safety, next steps, findings, readings, tension budget.</summary>
+/// <remarks>A result is never a statement that a machine conforms to a standard.</remarks>
+public sealed record VisitSheet
+{
+    /// <summary>What may be done with the machine as it was left.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>The verdict in one sentence, with its limit.</summary>
+    public required string VerdictText { get; init; }
+
+    /// <summary>What must be minded before anything else.</summary>
+    public required ImmutableArray<string> SafetyNow { get; init; }
+
+    /// <summary>What to do next, in order: safety first, then benefit for effort.</summary>
+    public required ImmutableArray<NextStep> NextSteps { get; init; }
+
+    /// <summary>Findings, the gravest first.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Readings as found and as left.</summary>
+    public required ImmutableArray<ReadingRow> Readings { get; init; }
+
+    /// <summary>Readings that were not used, and why.</summary>
+    public required ImmutableArray<RefusedReading> Refused { get; init; }
+
+    /// <summary>How far the running belt may still be tightened.</summary>
+    public required TensionBudget Budget { get; init; }
+
+    /// <summary>The ladder of quarter turns from now.</summary>
+    public required ImmutableArray<LadderStep> Ladder { get; init; }
+
+    /// <summary>What remains unknown, and the reading that would tell.</summary>
+    public required ImmutableArray<ReadingProposal> OneMoreReading { get; init; }
+
+    /// <summary>Empirical relations used outside what they were fitted on, in words.</summary>
+    public required ImmutableArray<string> Notices { get; init; }
+
+    /// <summary>A page for the owner: no forces, no probabilities.</summary>
+    public required ImmutableArray<string> OwnerPage { get; init; }
+}

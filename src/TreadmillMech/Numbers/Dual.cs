@@ -70,7 +70,7 @@ public readonly record struct Dual<T>(T Value, T Slope) : IReal<Dual<T>>
     public static Dual<T> Exp(Dual<T> value)
     {
         T power = T.Exp(value.Value);
-        return new(power, power * value.Slope);
+        return new(power, Chain(power, value.Slope));
     }
 
     /// <inheritdoc/>
@@ -109,11 +109,17 @@ public readonly record struct Dual<T>(T Value, T Slope) : IReal<Dual<T>>
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Dual<T> Pow(Dual<T> value, double exponent) =>
-        new(T.Pow(value.Value, exponent), Chain(exponent * T.Pow(value.Value, exponent - 1), value.Slope));
+        exponent == 0
+            ? 1
+            : new Dual<T>(
+                T.Pow(value.Value, exponent),
+                Chain(exponent * T.Pow(value.Value, exponent - 1), value.Slope)
+            );
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Dual<T> Abs(Dual<T> value) => IfLess(value, 0, -value, value);
+    public static Dual<T> Abs(Dual<T> value) =>
+        new(T.Abs(value.Value), T.IfLess(value.Value, 0, -value.Slope, value.Slope));
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

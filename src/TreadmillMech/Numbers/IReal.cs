@@ -11,7 +11,8 @@ namespace TreadmillMech.Numbers;
 /// Domain edges follow IEEE 754 in the value: a square root or arcsine outside its domain is NaN, a division by zero is
 /// infinite, or NaN for zero by zero. A comparison with NaN is false, so <see cref="IfLess"/> then answers with its last
 /// argument. Where a derivative is infinite (square root at 0, arcsine at 1) a number whose own slope is exactly zero
-/// keeps slope zero: a constant stays a constant.
+/// keeps slope zero: a constant stays a constant. A quotient by zero and the angle of the origin have no slope, not even
+/// of constants: NaN. Below zero the logarithm's value is NaN, whatever its slope.
 /// </para>
 /// </remarks>
 public interface IReal<T>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
@@ -47,16 +48,44 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Sqrt(Lanes value) => new(Vector512.Sqrt(value.v));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static Lanes Exp(Lanes value) => new(Vector512.Exp(value.v));
+    public static Lanes Exp(Lanes value)
+    {
+        // Beyond this size of one argument the runtime answers all lanes of a register by the scalar form.
+        Vector512<double> within = Vector512.LessThanOrEqual(Vector512.Abs(value.v), Vector512.Create(708.0));
+        Vector512<double> power = Vector512.Exp(value.v & within);
+        for (ulong rest = ~within.ExtractMostSignificantBits() & 0xFF; rest != 0; rest &= rest - 1)
+        {
+            int lane = BitOperations.TrailingZeroCount(rest);
+            power = power.WithElement(lane, Math.Exp(value.v[lane]));
+        }
+
+        return new(power);
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Log(Lanes value) => new(Vector512.Log(value.v));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (Lanes Sin, Lanes Cos) SinCos(Lanes angle)
     {
-        (Vector512<double> sin, Vector512<double> cos) = Vector512.SinCos(angle.v);
+        // The runtime takes one of four paths for all lanes of a register, by the largest angle among them; each lane
+        // is given the path of its own size here, so that its result depends on nothing but itself.
+        Vector512<double> size = Vector512.Abs(angle.v);
+        Vector512<double> notTiny = Vector512.GreaterThanOrEqual(size, Vector512.Create(1.0 / 8192));
+        Vector512<double> large = Vector512.GreaterThan(size, Vector512.Create(Math.PI / 4));
+        Vector512<double> known = Vector512.LessThan(size, Vector512.Create(5e6));
+        Vector512<double> sin = default;
+        Vector512<double> cos = default;
+        SinCosWhere(known & ~notTiny, 0, angle.v, ref sin, ref cos);
+        SinCosWhere(notTiny & ~large, 0.5, angle.v, ref sin, ref cos);
+        SinCosWhere(known & large, 1, angle.v, ref sin, ref cos);
+        for (ulong rest = ~known.ExtractMostSignificantBits() & 0xFF; rest != 0; rest &= rest - 1)
+        {
+            int lane = BitOperations.TrailingZeroCount(rest);
+            (double s, double c) = Math.SinCos(angle.v[lane]);
+            sin = sin.WithElement(lane, s);
+            cos = cos.WithElement(lane, c);
+        }
+
         return (new(sin), new(cos));
     }
 
@@ -119,6 +148,25 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
         Span<double> values = stackalloc double[Count];
         v.CopyTo(values);
         return string.Join(' ', values.ToArray().Select(x => x.ToString("R", CultureInfo.InvariantCulture)));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void SinCosWhere(
+        Vector512<double> chosen,
+        double otherwise,
+        Vector512<double> angle,
+        ref Vector512<double> sin,
+        ref Vector512<double> cos
+    )
+    {
+        if (chosen.ExtractMostSignificantBits() != 0)
+        {
+            (Vector512<double> s, Vector512<double> c) = Vector512.SinCos(
+                Vector512.ConditionalSelect(chosen, angle, Vector512.Create(otherwise))
+            );
+            sin = Vector512.ConditionalSelect(chosen, s, sin);
+            cos = Vector512.ConditionalSelect(chosen, c, cos);
+        }
     }
 
     private static Lanes EachLane(Lanes value, Func<double, double> function)

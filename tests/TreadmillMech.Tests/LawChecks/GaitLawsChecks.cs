@@ -1,0 +1,173 @@
+using TreadmillMech.Laws;
+using static TreadmillMech.Tests.LawChecks.Factors;
+
+namespace TreadmillMech.Tests.LawChecks;
+
+/// <summary>The shapes and balances of a foot's force; the relations of speed are in the table of people.</summary>
+public static class GaitLawsChecks
+{
+    private const string Hamner = "Hamner, Seth and Delp 2010 (open data), one person at 3.96 m/s; within 18 %";
+
+    public static readonly IReadOnlyList<LawCheck> All =
+    [
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.BrakingPeak)}",
+            $"{Hamner}, braking peak",
+            Mark.Read,
+            0.336,
+            0.18 * 0.336,
+            "1",
+            () => GaitLaws.BrakingPeak<Real>(3.96)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.ForeAftShape)}",
+            $"{Hamner}, propulsion peak",
+            Mark.Read,
+            0.277,
+            0.18 * 0.277,
+            "1",
+            () => GaitLaws.BrakingPeak<Real>(3.96) * Propulsion(GaitLaws.RunningBrakingShare<Real>(3.96))
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningBrakingShare)}",
+            $"{Hamner}: equal impulses make the shares of the stance as the peaks, 0.277/(0.277 + 0.336)",
+            Mark.Read,
+            0.277 / (0.277 + 0.336),
+            0.18 * 0.277 / (0.277 + 0.336),
+            "1",
+            () => GaitLaws.RunningBrakingShare<Real>(3.96)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingBrakingShare)}",
+            "Force records of walking in gait analysis textbooks: the fore-aft force changes sign between mid-stance and "
+                + "three fifths of the stance",
+            Mark.Memory,
+            0.55,
+            0.05,
+            "1",
+            () => GaitLaws.WalkingBrakingShare<Real>()
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.ForeAftShape)}",
+            "By hand: at 4/10 of the stance braking, propulsion peaks at 2/3 of the braking, half-way through the rest",
+            Mark.Derived,
+            -2.0 / 3,
+            1e-12,
+            "1",
+            () => GaitLaws.ForeAftShape<Real>(0.7, 0.4)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.ForeAftShape)}",
+            "By hand: a third of the way through braking, sin 60 deg",
+            Mark.Derived,
+            Math.Sqrt(0.75),
+            1e-12,
+            "1",
+            () => GaitLaws.ForeAftShape<Real>(0.2, 0.6)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalAmplitude)}",
+            "Alexander 1979: F = pi m g/(4 beta) for a half sine; beta 0.25 gives pi",
+            Mark.Memory,
+            Math.PI,
+            1e-12,
+            "1",
+            () => GaitLaws.NormalAmplitude<Real>(1, 0.25, 0)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalAmplitude)}",
+            "By hand: q = 1 adds a third to the impulse, so that the amplitude is three quarters",
+            Mark.Derived,
+            0.75 * Math.PI,
+            1e-12,
+            "1",
+            () => GaitLaws.NormalAmplitude<Real>(1, 0.25, 1)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShape)}",
+            "By hand: sin 30 deg + q sin 90 deg at a sixth of the stance, q = 0.4",
+            Mark.Derived,
+            0.9,
+            1e-12,
+            "1",
+            () => GaitLaws.NormalShape<Real>(1.0 / 6, 0.4)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShape)}",
+            "By hand: sin 90 deg + q sin 270 deg at mid-stance, q = 0.4",
+            Mark.Derived,
+            0.6,
+            1e-12,
+            "1",
+            () => GaitLaws.NormalShape<Real>(0.5, 0.4)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShapePeak)}",
+            "By hand: sin x + sin 3x = 4 s (1 - s2) is largest at s2 = 1/3: 8/(3 sqrt 3)",
+            Mark.Derived,
+            8 / (3 * Math.Sqrt(3)),
+            1e-12,
+            "1",
+            () => GaitLaws.NormalShapePeak<Real>(1)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShapePeak)}",
+            "By hand: q = -1/3 is 4/3 sin^3, largest at mid-stance",
+            Mark.Derived,
+            4.0 / 3,
+            1e-12,
+            "1",
+            () => GaitLaws.NormalShapePeak<Real>(-1.0 / 3)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.MeanNormalForce)}",
+            "By hand: 3-4-5 triangle, 100 kg, a tenth on the rails: 0.9 x 980.665 N x 0.8",
+            Mark.Derived,
+            706.0788,
+            1e-9,
+            "N",
+            () => GaitLaws.MeanNormalForce<Real>(100, Math.Asin(0.6), 0.1)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.MeanTangentialForce)}",
+            "By hand: 3-4-5 triangle, 100 kg, a tenth on the rails, pulled forwards by 50 N: 50 N - 0.9 x 980.665 N x 0.6",
+            Mark.Derived,
+            50 - 529.5591,
+            1e-9,
+            "N",
+            () => GaitLaws.MeanTangentialForce<Real>(100, Math.Asin(0.6), 0.1, 50)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.MeanTangentialForce)}",
+            "By hand: on a 15 % grade weight and friction cancel at mu = 0.15",
+            Mark.Derived,
+            0.15,
+            1e-12,
+            "1",
+            () =>
+                -GaitLaws.MeanTangentialForce<Real>(80, Math.Atan(0.15), 0, 0)
+                / GaitLaws.MeanNormalForce<Real>(80, Math.Atan(0.15), 0)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.MeanNormalForce)}",
+            "Weight of 80 kg under standard gravity, CGPM 1901",
+            Mark.Derived,
+            80 * FreeFall,
+            1e-9,
+            "N",
+            () => GaitLaws.MeanNormalForce<Real>(80, 0, 0)
+        ),
+    ];
+
+    // The deepest point of the propulsion lobe, by looking for it.
+    private static double Propulsion(double brakingShare)
+    {
+        double deepest = 0;
+        for (int i = 0; i <= 2000; i++)
+        {
+            deepest = Math.Min(deepest, GaitLaws.ForeAftShape<Real>(i / 2000.0, brakingShare));
+        }
+
+        return -deepest;
+    }
+}

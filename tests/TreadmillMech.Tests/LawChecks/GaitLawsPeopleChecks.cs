@@ -1,0 +1,149 @@
+using TreadmillMech.Laws;
+
+namespace TreadmillMech.Tests.LawChecks;
+
+/// <summary>The relations of speed against people on treadmills.</summary>
+public static class GaitLawsPeopleChecks
+{
+    private const double None = double.NaN;
+
+    private static readonly PeopleRow[] Running =
+    [
+        new("Alcantara et al. 2022 and Fukuchi et al. 2017 (open data)", 2, 2.5, 2.19, 0.265, 2.85, 0.376),
+        new("Alcantara et al. 2022 (open data)", 1, 3.33, 2.26, 0.222, 3.17, 0.352),
+        new("Alcantara et al. 2021 (open data)", 37, 3.8, 2.72, 0.202, 3.07, 0.310),
+        new("Hamner, Seth and Delp 2010 (open data)", 1, 3.96, 2.43, 0.240, 2.80, 0.336),
+        new("Alcantara et al. 2022 (open data)", 1, 4.17, 2.34, 0.193, 3.42, 0.330),
+        new("Alcantara et al. 2021 (open data)", 24, 4.9, 2.82, 0.175, 3.30, 0.288),
+    ];
+
+    private static readonly PeopleRow[] Walking =
+    [
+        new("van der Zee et al. 2022 (open data)", 9, 0.7, 1.04, None, 1.34, None),
+        new("van der Zee et al. 2022 (open data)", 9, 1.1, 1.11, None, 1.70, None),
+        new("van der Zee et al. 2022 (open data)", 9, 1.25, 1.19, None, 1.84, None),
+        new("van der Zee et al. 2022 (open data)", 9, 1.6, 1.32, None, 1.99, None),
+        new("van der Zee et al. 2022 (open data)", 9, 2.0, 1.54, None, 2.24, None),
+    ];
+
+    public static readonly IReadOnlyList<LawCheck> All =
+    [
+        .. Running.SelectMany(RunningRow),
+        .. Walking.SelectMany(WalkingRow),
+        .. Running.Where(row => row.People >= 9).SelectMany(Definitions),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingDutyFactor)}",
+            "Perry, Gait Analysis (1992): stance 62 % of the cycle at the usual 1.37 m/s",
+            Mark.Memory,
+            0.62,
+            0.005,
+            "1",
+            () => GaitLaws.WalkingDutyFactor<Real>(1.37)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingThirdHarmonic)}",
+            "Keller et al. 1996: peak of 1.2 body weights walking at 1.5 m/s; many people, hence within 10 %",
+            Mark.Read,
+            1.2,
+            0.12,
+            "1",
+            () => WalkingPeak(1.5)
+        ),
+        StanceMean(4, 1.27 + (0.105 * 4), "men"),
+        StanceMean(4, 1.24 + (0.106 * 4), "women"),
+        StanceMean(4.9, 1.27 + (0.105 * 4.9), "men"),
+        StanceMean(4.9, 1.24 + (0.106 * 4.9), "women"),
+    ];
+
+    private static IEnumerable<LawCheck> RunningRow(PeopleRow row)
+    {
+        double v = row.Speed;
+        yield return row.Check(
+            nameof(GaitLaws.RunningThirdHarmonic),
+            "peak over mean",
+            row.PeakOverMean,
+            "1",
+            () => Peak(GaitLaws.RunningDutyFactor<Real>(v), GaitLaws.RunningThirdHarmonic<Real>())
+        );
+        yield return row.Check(
+            nameof(GaitLaws.RunningDutyFactor),
+            "contact time",
+            row.Contact,
+            "s",
+            () =>
+                GaitLaws.ContactTime<Real>(GaitLaws.RunningDutyFactor<Real>(v), GaitLaws.RunningStepFrequency<Real>(v))
+        );
+        yield return row.Check(
+            nameof(GaitLaws.RunningStepFrequency),
+            "step frequency",
+            row.StepFrequency,
+            "Hz",
+            () => GaitLaws.RunningStepFrequency<Real>(v)
+        );
+        yield return row.Check(
+            nameof(GaitLaws.RunningDutyFactor),
+            "duty factor",
+            row.Duty,
+            "1",
+            () => GaitLaws.RunningDutyFactor<Real>(v)
+        );
+    }
+
+    private static IEnumerable<LawCheck> WalkingRow(PeopleRow row)
+    {
+        double v = row.Speed;
+        yield return row.Check(
+            nameof(GaitLaws.WalkingThirdHarmonic),
+            "peak over mean",
+            row.PeakOverMean,
+            "1",
+            () => WalkingPeak(v)
+        );
+        yield return row.Check(
+            nameof(GaitLaws.WalkingStepFrequency),
+            "step frequency",
+            row.StepFrequency,
+            "Hz",
+            () => GaitLaws.WalkingStepFrequency<Real>(v)
+        );
+    }
+
+    // With the duty factor as measured nothing of the speed relations is left in these.
+    private static IEnumerable<LawCheck> Definitions(PeopleRow row)
+    {
+        yield return new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.ContactTime)}",
+            $"{row.Source}, {row.People} people at {row.Speed} m/s: contact time from their duty factor and cadence",
+            Mark.Read,
+            row.Contact,
+            0.0005,
+            "s",
+            () => GaitLaws.ContactTime<Real>(row.Duty, row.StepFrequency)
+        );
+        yield return row.Check(
+            nameof(GaitLaws.NormalAmplitude),
+            "peak over mean from the measured duty factor",
+            row.PeakOverMean,
+            "1",
+            () => Peak(row.Duty, GaitLaws.RunningThirdHarmonic<Real>())
+        );
+    }
+
+    private static double WalkingPeak(double speed) =>
+        Peak(GaitLaws.WalkingDutyFactor<Real>(speed), GaitLaws.WalkingThirdHarmonic<Real>(speed));
+
+    private static double Peak(double duty, double thirdHarmonic) =>
+        GaitLaws.NormalAmplitude<Real>(1, duty, thirdHarmonic) * GaitLaws.NormalShapePeak<Real>(thirdHarmonic);
+
+    // Each foot carries half of the weight over a stride, all of it within the stance.
+    private static LawCheck StanceMean(double speed, double expected, string who) =>
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningDutyFactor)}",
+            $"Weyand and Davis 2005: stance mean of the force, {who} at {speed} m/s; a regression, within 10 %",
+            Mark.Read,
+            expected,
+            0.1 * expected,
+            "1",
+            () => 1 / (2 * GaitLaws.RunningDutyFactor<Real>(speed))
+        );
+}

@@ -1,0 +1,151 @@
+namespace TreadmillMech.Tests.Laws;
+
+/// <summary>
+/// The domain of every law. Ranges stay clear of the corners where a law changes its formula; those have tests of
+/// their own.
+/// </summary>
+internal static class LawDomains
+{
+    internal static readonly IReadOnlyDictionary<string, LawDomain> All = new[]
+    {
+        Belt(),
+        Motor(),
+        DeckAndSupply(),
+        Person(),
+        Geometry(),
+        Grip(),
+    }
+        .SelectMany(table => table)
+        .ToDictionary(StringComparer.Ordinal);
+
+    private static Argument Up(double from, double to) => new(from, to, Trend.Rises);
+
+    private static Argument Down(double from, double to) => new(from, to, Trend.Falls);
+
+    private static Argument Any(double from, double to) => new(from, to, Trend.Either);
+
+    private static LawDomain Positive(params Argument[] arguments) => new(Sign.Positive, arguments);
+
+    private static LawDomain Negative(params Argument[] arguments) => new(Sign.Negative, arguments);
+
+    private static LawDomain Signed(params Argument[] arguments) => new(Sign.Either, arguments);
+
+    private static Dictionary<string, LawDomain> Belt() =>
+        new(StringComparer.Ordinal)
+        {
+            ["BeltLaws.Stiffness"] = Positive(Up(2e3, 2e4), Up(0.3, 0.7)),
+            ["BeltLaws.StrandTension"] = Positive(Up(5e4, 1e6), Up(5e-4, 0.02)),
+            ["BeltLaws.CompliantLength"] = Positive(Up(5e4, 1e6), Up(1e-8, 1e-6)),
+            ["BeltLaws.TensionGain"] = Positive(Up(5e4, 1e6), Up(1e-4, 0.02), Down(2, 4), Down(0, 2)),
+            ["BeltLaws.CentrifugalTension"] = Positive(Up(0.1, 2), Up(0.2, 7)),
+            ["LiftLaws.SpanLengthening"] = Positive(Up(0.002, 0.08), Down(0.8, 2)),
+            ["LiftLaws.LiftForce"] = Positive(
+                Up(200, 3000),
+                Up(5e4, 1e6),
+                Up(0.002, 0.08),
+                Any(0.8, 2),
+                Down(2, 5),
+                Up(0, 20)
+            ),
+            ["SpanLaws.TensionFromFrequency"] = Positive(Up(0.01, 0.2), Up(0.1, 1), Up(20, 200)),
+            ["SpanLaws.Frequency"] = Positive(Down(0.01, 0.2), Down(0.1, 1), Up(50, 1000)),
+            ["SpanLaws.TensionFromDeflection"] = Positive(Up(5, 200), Down(0.002, 0.02), Up(0.1, 1)),
+            ["HubLaws.HubLoad"] = Positive(Up(100, 3000), Up(100, 3000), Up(2, 3.1)),
+        };
+
+    private static Dictionary<string, LawDomain> Motor() =>
+        new(StringComparer.Ordinal)
+        {
+            ["DcMotorLaws.Voltage"] = Positive(Up(0.1, 1), Up(10, 500), Up(0.5, 30), Up(0.1, 5), Up(0, 3)),
+            ["DcMotorLaws.Speed"] = Positive(Down(0.1, 1), Up(60, 200), Down(0.5, 10), Down(0.1, 2), Down(0, 3)),
+            ["DcMotorLaws.Current"] = Positive(Up(0, 10), Up(0.01, 1), Down(0.1, 1)),
+            ["DcMotorLaws.RmsCurrent"] = Positive(Up(0.5, 10), Up(0.005, 0.05), Down(10, 100), Up(2e4, 1e5)),
+            ["DcMotorLaws.CopperResistance"] = Positive(Up(0.1, 5), Down(-10, 60), Up(-10, 150)),
+            ["DcMotorLaws.ConstantFromTwoPoints"] = Positive(
+                Down(5, 20),
+                Up(60, 120),
+                Up(10, 50),
+                Down(150, 400),
+                Up(0.5, 1.5),
+                Down(0.5, 2),
+                Any(0.1, 2)
+            ),
+        };
+
+    private static Dictionary<string, LawDomain> DeckAndSupply() =>
+        new(StringComparer.Ordinal)
+        {
+            ["DeckLaws.FrictionForce"] = Positive(Up(0.05, 0.5), Up(100, 3000)),
+            ["DeckLaws.FrictionPower"] = Positive(Up(0.05, 0.5), Up(100, 3000), Up(0.2, 6)),
+            ["DeckLaws.FrictionFromPull"] = Positive(Up(20, 300), Down(40, 200), Up(0, 0.15)),
+            ["DeckLaws.PullFromPower"] = Positive(Up(20, 1000), Up(0.3, 0.9), Down(0.3, 6)),
+            ["DeckLaws.PullFromCurrent"] = Positive(Up(0.2, 20), Up(0.1, 1), Up(10, 500), Down(0.3, 6)),
+            ["DeckLaws.LubricantVolume"] = Positive(Up(0.1, 1), Up(1e-6, 1e-4)),
+            ["SupplyLaws.MainsPower"] = Positive(Up(10, 3000), Down(0.5, 0.99), Up(0, 50)),
+            ["SupplyLaws.MainsCurrent"] = Positive(Up(10, 3000), Down(90, 250), Down(0.4, 1)),
+        };
+
+    private static Dictionary<string, LawDomain> Person() =>
+        new(StringComparer.Ordinal)
+        {
+            ["GaitLaws.WalkingDutyFactor"] = Positive(Down(0.3, 2.5)),
+            ["GaitLaws.RunningDutyFactor"] = Positive(Down(1.5, 6)),
+            ["GaitLaws.WalkingStepFrequency"] = Positive(Up(0.3, 2.5)),
+            ["GaitLaws.RunningStepFrequency"] = Positive(Up(1.5, 6)),
+            ["GaitLaws.WalkingThirdHarmonic"] = Positive(Up(0.3, 2.1)),
+            ["GaitLaws.RunningThirdHarmonic"] = Negative(),
+            ["GaitLaws.BrakingPeak"] = Positive(Up(0.5, 6)),
+            ["GaitLaws.RunningBrakingShare"] = Positive(Up(1.5, 6)),
+            ["GaitLaws.WalkingBrakingShare"] = Positive(),
+            ["GaitLaws.ContactTime"] = Positive(Up(0.2, 0.7), Down(1, 4)),
+            ["GaitLaws.MeanNormalForce"] = Positive(Up(40, 200), Down(0.01, 0.2), Down(0, 0.5)),
+            ["GaitLaws.MeanTangentialForce"] = Signed(Down(40, 200), Down(0.01, 0.2), Up(0, 0.5), Up(-200, 200)),
+            ["GaitLaws.NormalAmplitude"] = Positive(Up(300, 3000), Down(0.25, 0.7), Down(-0.33, 1)),
+            ["GaitLaws.NormalShape"] = Positive(Any(0, 1), Any(-0.33, 1)),
+            ["GaitLaws.NormalShapePeak"] = Positive(Any(-0.33, 1)),
+            ["GaitLaws.ForeAftShape"] = Signed(Any(0, 1), Any(0.3, 0.65)),
+        };
+
+    private static Dictionary<string, LawDomain> Geometry() =>
+        new(StringComparer.Ordinal)
+        {
+            ["LoopLaws.StrandAngle"] = Signed(Up(0.02, 0.06), Down(0.02, 0.06), Any(0.8, 2)),
+            ["LoopLaws.Wrap"] = Positive(Up(-0.1, 0.1)),
+            ["LoopLaws.StrandLength"] = Positive(Up(0.8, 2), Any(-0.1, 0.1)),
+            ["LoopLaws.Length"] = Positive(Up(0.02, 0.06), Up(0.02, 0.06), Up(0.8, 2)),
+            ["LoopLaws.LengthSlope"] = Positive(Any(-0.1, 0.1)),
+            ["ScrewThreadLaws.PitchDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.MinorDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.RootDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.MetricStressArea"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.UnifiedStressArea"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.Travel"] = Positive(Up(5e-4, 3e-3), Up(0.1, 4)),
+            ["TakeUpLaws.CentreDistanceChange"] = Positive(Up(5e-4, 0.02), Up(5e-4, 0.02), Down(0.01, 1)),
+            ["TakeUpLaws.Skew"] = Signed(Up(-0.01, 0.01), Down(-0.01, 0.01), Any(0, 1), Any(0.3, 0.8)),
+            ["TakeUpLaws.Elongation"] = Positive(Up(1e-4, 0.02), Any(-0.1, 0.1), Down(2, 4)),
+            ["TakeUpLaws.EdgeStrain"] = Positive(Up(1e-4, 0.02), Up(0.3, 0.7), Any(-0.1, 0.1), Down(2, 4)),
+            ["TrackingLaws.StringDrift"] = Positive(Up(1e-4, 0.02), Up(0.8, 2), Down(2, 4)),
+            ["TrackingLaws.BeamFactor"] = Positive(Up(0.8, 2), Down(0.35, 0.6), Up(5e-4, 0.02)),
+        };
+
+    private static Dictionary<string, LawDomain> Grip() =>
+        new(StringComparer.Ordinal)
+        {
+            ["DriveBeltLaws.CapacityOfTensionSum"] = Positive(Up(100, 2000), Up(1.1, 20)),
+            ["DriveBeltLaws.CapacityOfSlackSide"] = Positive(Up(100, 2000), Up(1.1, 20)),
+            ["DriveBeltLaws.CapacityOfTightSide"] = Positive(Up(100, 2000), Up(1.1, 20)),
+            ["DriveBeltLaws.CircumferentialForce"] = Positive(Up(10, 1000), Up(0.02, 0.05), Down(0.03, 0.15)),
+            ["TractionLaws.TensionRatio"] = Positive(Up(0.05, 0.6), Up(2, 4)),
+            ["TractionLaws.WedgedFriction"] = Positive(Up(0.05, 0.6), Down(0.25, 1.4)),
+            ["TractionLaws.LoadShare"] = Positive(Up(0.05, 2.4), Down(2.5, 4), Any(0, 2), Any(0.1, 2), Up(0, 1)),
+            ["TractionLaws.SlackTension"] = Signed(Up(300, 3000), Down(0, 1000), Up(0, 500)),
+            ["TractionLaws.TightTension"] = Positive(Up(300, 3000), Up(0, 500)),
+            ["TractionLaws.HoldingPull"] = Positive(Up(100, 3000), Up(1.1, 20), Up(0, 1)),
+            ["TractionLaws.HoldingPullBackwards"] = Positive(Up(100, 3000), Up(1.1, 20), Down(0, 1)),
+            ["TractionLaws.HoldingPullOfDeadWeight"] = Positive(Up(100, 3000), Up(1.1, 20)),
+            ["TractionLaws.SlipDemand"] = Signed(Up(0, 1000), Down(0, 500), Any(1.1, 20)),
+            ["TractionLaws.OverrunDemand"] = Signed(Down(0, 1000), Down(0, 500), Any(1.1, 20)),
+            ["TractionLaws.Grip"] = Positive(Up(300, 3000), Down(0, 50), Up(1.1, 20)),
+            ["TractionLaws.SlowingForce"] = Signed(Up(0, 2000), Down(0, 2000), Any(1.1, 20)),
+        };
+}

@@ -18,22 +18,35 @@ internal struct Scenario
 
     internal static Scenario Of(Treadmill machine, Demand demand)
     {
-        ArgumentNullException.ThrowIfNull(machine);
         ArgumentNullException.ThrowIfNull(demand);
+        Scenario scenario = OfMachine(machine);
+        scenario.Kinds = scenario.Kinds with
+        {
+            Gait = demand.Gait,
+            StepFrequencyGiven = demand.Person.Cadence is not null,
+            BrakingPeakGiven = demand.BrakingStep is not null,
+        };
+        scenario.ReadDemand(demand);
+        return scenario;
+    }
+
+    /// <summary>The machine alone, with nobody on it.</summary>
+    internal static Scenario OfMachine(Treadmill machine)
+    {
+        ArgumentNullException.ThrowIfNull(machine);
         Scenario scenario = default;
         scenario.Kinds = new(
             machine.DriveEnd,
             machine.DriveBelt?.Tensioning ?? Tensioning.DirectDrive,
-            demand.Gait,
-            demand.Person.Cadence is not null,
-            demand.BrakingStep is not null
+            Gait.BySpeed,
+            false,
+            false
         );
         scenario.ReadBelt(machine);
         scenario.ReadTakeUp(machine.TakeUp);
         scenario.ReadDriveBelt(machine.DriveBelt);
         scenario.ReadMotor(machine.Motor);
         scenario.ReadSupply(machine.Supply);
-        scenario.ReadDemand(demand);
         return scenario;
     }
 

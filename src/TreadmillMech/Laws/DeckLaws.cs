@@ -33,7 +33,7 @@ public static class DeckLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="extraPull">Pull with the mass less pull without it [N].</param>
     /// <param name="mass">Mass standing or walking on the belt, $m$ [kg], above 0.</param>
-    /// <param name="incline">Angle of the deck, $\theta$ [rad], positive where the belt runs downhill under the foot.</param>
+    /// <param name="incline">Angle of the deck, $\theta$ [rad], positive uphill for the user.</param>
     /// <returns>Coefficient of friction, $\mu$ [1].</returns>
     /// <remarks>$$\mu = \frac{\Delta F + m g \sin\theta}{m g \cos\theta}$$</remarks>
     [Source("Coulomb friction on an incline; ISO 21182:2013 measures the same ratio on the level")]

@@ -15,7 +15,7 @@ public static class GaitLaws
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Duty factor, $\beta$ [1].</returns>
     /// <remarks>$$\beta = 0.70 - 0.06\,v$$ not below one half, where it would be running.</remarks>
-    [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
+    [Source("Estimate near the stance share of 62 % at a usual walk; sets the peaks of van der Zee et al. 2022 with q")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingDutyFactor<T>(T speed)
         where T : struct, IReal<T> => T.Max(0.5, 0.70 - (0.06 * speed));
@@ -85,7 +85,9 @@ public static class GaitLaws
     /// <param name="speed">Belt speed, $v$ [m/s].</param>
     /// <returns>Phase, $\phi$ [1], at most 0.62.</returns>
     /// <remarks>$$\phi = 0.36 + 0.03\,v$$</remarks>
-    [Source("Fit to Hamner, Seth and Delp 2010: propulsion over braking peak 0.277/0.336 at 3.96 m/s")]
+    [Source(
+        "Near Hamner, Seth and Delp 2010 (0.45 from propulsion over braking peak at 3.96 m/s); the trend is an estimate"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RunningBrakingShare<T>(T speed)
         where T : struct, IReal<T> => T.Min(0.62, 0.36 + (0.03 * speed));

@@ -29,7 +29,7 @@ public static class TrackingLaws
     /// <remarks>
     /// $$2h - 1, \quad h = \frac{\cosh z - \sinh z / z}{\cosh z - 1}, \quad z = \frac{C}{b}\sqrt{12\,\varepsilon}$$
     /// evaluated as $\left(1 - 2\tau/z\right)/\tau^2$ with $\tau = \tanh(z/2)$, which does not overflow; below $z = 0.05$,
-    /// where that loses digits, its series $\frac13 + \frac{z^2}{45}$.
+    /// where that loses digits, its series $\frac13 + \frac{z^2}{45} - \frac{z^4}{1260}$.
     /// </remarks>
     [Source("Shelton 1968, Lateral dynamics of a moving web (beam under tension); docs/articles/tracking.md")]
     public static T BeamFactor<T>(T centreDistance, T beltWidth, T strain)
@@ -40,7 +40,7 @@ public static class TrackingLaws
         T z = centreDistance / beltWidth * T.Sqrt(12 * strain);
         T tau = T.Tanh(0.5 * z);
         T factor = (1 - (2 * tau / z)) / (tau * tau);
-        T series = (1.0 / 3.0) + (z * z * (1.0 / 45.0));
+        T series = (1.0 / 3.0) + (z * z * ((1.0 / 45.0) - (z * z * (1.0 / 1260.0))));
         return T.IfLess(z, 0.05, series, factor);
     }
 }

@@ -132,7 +132,7 @@ public static class DcMotorLawsChecks
         ),
         new(
             $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.CopperResistance)}",
-            "Temperature coefficient of annealed copper at 20 deg C, IEC 60028",
+            "Handbook value: temperature coefficient of copper at 20 deg C",
             Mark.Read,
             0.00393,
             5e-6,

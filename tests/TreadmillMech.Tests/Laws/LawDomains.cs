@@ -114,6 +114,7 @@ internal static class LawDomains
             ["LoopLaws.StrandLength"] = Positive(Up(0.8, 2), Any(-0.1, 0.1)),
             ["LoopLaws.Length"] = Positive(Up(0.02, 0.06), Up(0.02, 0.06), Up(0.8, 2)),
             ["LoopLaws.LengthSlope"] = Positive(Any(-0.1, 0.1)),
+            ["RollerLaws.TubeInertia"] = Positive(Up(1000, 8000), Up(0.03, 0.1), Up(0.001, 0.01), Up(0.3, 0.8)),
             ["ScrewThreadLaws.PitchDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.MinorDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.RootDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),

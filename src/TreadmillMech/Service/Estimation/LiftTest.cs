@@ -1,0 +1,178 @@
+using MathNet.Numerics.LinearAlgebra;
+using TreadmillMech.Laws;
+using TreadmillMech.Model;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Service.Estimation;
+
+/// <summary>Strand tension, and where the readings tell it the stiffness, from lift tests.</summary>
+public static class LiftTest
+{
+    private const double MisfitOfContradiction = 3;
+    private const double KnownStiffnessSpread = 0.05;
+    private const double ObservedShare = 0.5;
+
+    /// <summary>Evaluates lift tests at one or more heights and bolt positions.</summary>
+    /// <param name="machine">The machine; of it the geometry, the belt and the take-up.</param>
+    /// <param name="lifts">The lifts, at least one.</param>
+    /// <param name="options">Prior band and uncertainties; the defaults where null.</param>
+    /// <returns>
+    /// The estimate; no answer where there is no lift, where the tension comes out below nothing, or where the lifts
+    /// contradict each other.
+    /// </returns>
+    /// <remarks>
+    /// Weighted least squares on <see cref="LiftLaws.LiftForce"/> for the tension and the logarithm of the stiffness, with
+    /// the prior band of the stiffness as one more row; derivatives are exact.
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">The machine or the list is null.</exception>
+    public static Answer<TensionEstimate> Evaluate(
+        Treadmill machine,
+        IReadOnlyList<LiftAtTurns> lifts,
+        VisitOptions? options = null
+    )
+    {
+        ArgumentNullException.ThrowIfNull(machine);
+        ArgumentNullException.ThrowIfNull(lifts);
+        if (lifts.Count == 0)
+        {
+            return new Shortfall(Reason.NotObservable, "RestTension");
+        }
+
+        LiftModel model = new(machine, lifts, options ?? VisitOptions.Default);
+        return
+            LeastSquares.Solve(model.Start, model.Linearise)
+                is not { Best: var best, Covariance: var covariance, Misfit: var misfit }
+            ? new Shortfall(Reason.NotObservable, "RestTension")
+            : Conclude(model, best, covariance, Math.Sqrt(misfit / lifts.Count));
+    }
+
+    private static Answer<TensionEstimate> Conclude(
+        LiftModel model,
+        Vector<double> best,
+        Matrix<double> covariance,
+        double misfit
+    )
+    {
+        double tension = best[0];
+        if (tension <= 0)
+        {
+            return new Shortfall(Reason.SlackBelt, "RestTension", 0, tension, "N");
+        }
+
+        if (misfit > MisfitOfContradiction)
+        {
+            return new Shortfall(Reason.ReadingsContradict, "lift tests", MisfitOfContradiction, misfit, "sigma");
+        }
+
+        double perWidth = Math.Exp(best[1]) / model.StiffnessOfUnitForce;
+        double spread = Math.Sqrt(covariance[1, 1]);
+        return new TensionEstimate
+        {
+            RestTension = new(Si.Force.FromSi(tension), Si.Force.FromSi(Math.Sqrt(covariance[0, 0]))),
+            RelaxedForcePerWidth = new(Si.ForcePerLength.FromSi(perWidth), Si.ForcePerLength.FromSi(perWidth * spread)),
+            StiffnessObserved = model.StiffnessKnown || spread < ObservedShare * model.PriorSpread,
+            Misfit = misfit,
+        };
+    }
+
+    /// <summary>The lifts as residuals over their uncertainty, in tension and logarithm of stiffness.</summary>
+    private sealed class LiftModel
+    {
+        private readonly List<Row> rows = [];
+        private readonly double priorLogarithm;
+        private readonly LoopGeometry loop;
+        private readonly double compliance;
+        private readonly double weight;
+
+        internal LiftModel(Treadmill machine, IReadOnlyList<LiftAtTurns> lifts, VisitOptions options)
+        {
+            loop = new(machine);
+            MachineNumbers<Real> x = loop.Numbers;
+            compliance = x.DriveHubCompliance + x.TailHubCompliance;
+            weight = x.BeltMassPerArea * x.BeltWidth * Gravity.Standard;
+            StiffnessOfUnitForce = BeltLaws.Stiffness<Real>(1, x.BeltWidth);
+            StiffnessKnown = machine.Belt.RelaxedForcePerWidth is not null;
+            PriorSpread = StiffnessKnown ? KnownStiffnessSpread : options.PriorBeltStiffnessSpread.Value;
+            double prior = machine.Belt.RelaxedForcePerWidth is { } known
+                ? Si.ForcePerLength.ToSi(known)
+                : options.PriorBeltStiffness.Value;
+            priorLogarithm = Math.Log(prior * StiffnessOfUnitForce);
+            foreach (LiftAtTurns lift in lifts)
+            {
+                rows.Add(
+                    new(
+                        Si.Length.ToSi(lift.Lift.Height),
+                        Si.Force.ToSi(lift.Lift.Force),
+                        loop.Lengthening(lift.LeftTurns, lift.RightTurns),
+                        lift.Lift.RollersLocked,
+                        lift.Lift.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : options.ScaleForce.Value
+                    )
+                );
+            }
+
+            HeightUncertainty = options.LiftHeight.Value;
+        }
+
+        internal double StiffnessOfUnitForce { get; }
+
+        internal bool StiffnessKnown { get; }
+
+        internal double PriorSpread { get; }
+
+        /// <summary>Tension as if the belt did not stretch, from the first lift; stiffness at the prior.</summary>
+        internal Vector<double> Start =>
+            Vector<double>.Build.Dense([
+                (rows[0].Force - (0.5 * weight * loop.Span)) * loop.Span / (4 * rows[0].Height),
+                priorLogarithm,
+            ]);
+
+        private double HeightUncertainty { get; }
+
+        internal (Vector<double> Residuals, Matrix<double> Derivatives) Linearise(Vector<double> at)
+        {
+            Vector<double> residuals = Vector<double>.Build.Dense(rows.Count + 1);
+            Matrix<double> derivatives = Matrix<double>.Build.Dense(rows.Count + 1, 2);
+            for (int i = 0; i < rows.Count; i++)
+            {
+                Row row = rows[i];
+                Dual<Real> byTension = Force(row, Dual<Real>.Variable(at[0]), at[1], row.Height);
+                Dual<Real> byStiffness = Force(row, at[0], Dual<Real>.Variable(at[1]), row.Height);
+                Dual<Real> byHeight = Force(row, at[0], at[1], Dual<Real>.Variable(row.Height));
+                double ofForce = row.RelativeUncertainty * row.Force;
+                double ofHeight = byHeight.Slope * HeightUncertainty;
+                double uncertainty = Math.Sqrt((ofForce * ofForce) + (ofHeight * ofHeight));
+                residuals[i] = (byTension.Value - row.Force) / uncertainty;
+                derivatives[i, 0] = byTension.Slope / uncertainty;
+                derivatives[i, 1] = byStiffness.Slope / uncertainty;
+            }
+
+            residuals[rows.Count] = (at[1] - priorLogarithm) / PriorSpread;
+            derivatives[rows.Count, 1] = 1 / PriorSpread;
+            return (residuals, derivatives);
+        }
+
+        private Dual<Real> Force(Row row, Dual<Real> tension, Dual<Real> logarithm, Dual<Real> height)
+        {
+            Dual<Real> stiffness = Dual<Real>.Exp(logarithm);
+            Dual<Real> span = loop.Span.Value;
+            Dual<Real> compliant = BeltLaws.CompliantLength(stiffness, compliance);
+            Dual<Real> now = tension + BeltLaws.TensionGain(stiffness, row.Lengthening, loop.Length.Value, compliant);
+            return LiftLaws.LiftForce(
+                now,
+                stiffness,
+                height,
+                span,
+                row.Locked ? span : loop.Length.Value + compliant,
+                weight
+            );
+        }
+
+        private readonly record struct Row(
+            double Height,
+            double Force,
+            double Lengthening,
+            bool Locked,
+            double RelativeUncertainty
+        );
+    }
+}

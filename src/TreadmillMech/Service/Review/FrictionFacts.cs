@@ -1,0 +1,164 @@
+using TreadmillMech.Numbers;
+using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
+using UnitsNet;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>Deck friction as found and as left, by the best reading there is for each.</summary>
+internal sealed class FrictionFacts
+{
+    private const double PlateConstantSpread = 0.15;
+
+    private readonly Visit visit;
+    private readonly VisitOptions options;
+    private readonly HashSet<int> refused;
+
+    internal FrictionFacts(Visit visit, VisitOptions options, HashSet<int> refused)
+    {
+        this.visit = visit;
+        this.options = options;
+        this.refused = refused;
+        List<int> services = [.. Indices<VisitEvent>(0, visit.Events.Length).Where(i => IsService(visit.Events[i]))];
+        Serviced = services.Count > 0;
+        int first = Serviced ? services[0] : visit.Events.Length;
+        int last = Serviced ? services[^1] : visit.Events.Length;
+        MotorConstant = FindMotorConstant();
+        AsFound = Best(0, first);
+        AsLeft = Serviced ? Best(last, visit.Events.Length) : AsFound;
+    }
+
+    /// <summary>Whether the deck was cleaned or lubricated at this visit.</summary>
+    internal bool Serviced { get; }
+
+    /// <summary>Motor constant from two unloaded points, otherwise from the plate.</summary>
+    internal Answer<Estimate<MotorConstant>> MotorConstant { get; }
+
+    /// <summary>Friction before the first work on the deck.</summary>
+    internal Answer<FrictionFact> AsFound { get; }
+
+    /// <summary>Friction after the last work on the deck.</summary>
+    internal Answer<FrictionFact> AsLeft { get; }
+
+    /// <summary>What is best known of the friction now.</summary>
+    internal Answer<FrictionFact> Now => AsLeft.Found || Serviced ? AsLeft : AsFound;
+
+    private static bool IsService(VisitEvent happened) =>
+        happened is LubricateAction or CleanAction { Place: CleanedPlace.Deck };
+
+    private IEnumerable<int> Indices<TEvent>(int from, int to)
+        where TEvent : VisitEvent =>
+        Enumerable.Range(from, to - from).Where(i => visit.Events[i] is TEvent && !refused.Contains(i));
+
+    private IEnumerable<TEvent> Readings<TEvent>(int from, int to)
+        where TEvent : VisitEvent => Indices<TEvent>(from, to).Select(i => (TEvent)visit.Events[i]);
+
+    private Answer<FrictionFact> Best(int from, int to)
+    {
+        Answer<FrictionFact> pull = ByPull(from, to);
+        Answer<FrictionFact> current = ByCurrent(from, to);
+        Answer<FrictionFact> power = ByPower(from, to);
+        return pull.Found ? pull
+            : current.Found ? current
+            : power.Found ? power
+            : pull;
+    }
+
+    private Answer<FrictionFact> ByPull(int from, int to) =>
+        Readings<PullReading>(from, to).LastOrDefault() is { } reading
+            ? DeckFriction
+                .FromPull(reading.Mass, reading.LoadedPull, reading.EmptyPull, Own(reading))
+                .Then(f => new FrictionFact(f, "dead-weight pull"))
+            : new Shortfall(Reason.InputUnknown, "DeckFriction");
+
+    private Answer<FrictionFact> ByCurrent(int from, int to)
+    {
+        List<MotorCurrentReading> readings = [.. Readings<MotorCurrentReading>(from, to)];
+        MotorCurrentReading? loaded = readings.LastOrDefault(r => r.State == LoadState.Loaded);
+        MotorCurrentReading? empty = readings.LastOrDefault(r =>
+            r.State == LoadState.Unloaded
+            && loaded is not null
+            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed))
+        );
+        if (loaded is null || empty is null || !MotorConstant.Is(out Estimate<MotorConstant> constant))
+        {
+            return new Shortfall(Reason.InputUnknown, "DeckFriction");
+        }
+
+        return DeckFriction
+            .FromCurrent(
+                loaded.UserMass ?? visit.TestDemand.Person.Mass,
+                loaded.Current,
+                empty.Current,
+                constant,
+                loaded.MotorSpeed ?? MotorSpeedAt(loaded.BeltSpeed),
+                loaded.BeltSpeed,
+                visit.TestDemand.Grade,
+                Own(loaded)
+            )
+            .Then(f => new FrictionFact(f, "motor current"));
+    }
+
+    private Answer<FrictionFact> ByPower(int from, int to)
+    {
+        List<MainsPowerReading> readings = [.. Readings<MainsPowerReading>(from, to)];
+        MainsPowerReading? loaded = readings.LastOrDefault(r => r.State == LoadState.Loaded);
+        MainsPowerReading? empty = readings.LastOrDefault(r =>
+            r.State == LoadState.Unloaded
+            && loaded is not null
+            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed))
+        );
+        return loaded is null || empty is null
+            ? new Shortfall(Reason.InputUnknown, "DeckFriction")
+            : DeckFriction
+                .FromMainsPower(
+                    loaded.UserMass ?? visit.TestDemand.Person.Mass,
+                    loaded.Power,
+                    empty.Power,
+                    loaded.BeltSpeed,
+                    visit.TestDemand.Grade,
+                    new(options.DriveEfficiency.Value, options.DriveEfficiencySpread.Value),
+                    Own(loaded)
+                )
+                .Then(f => new FrictionFact(f, "mains power"));
+    }
+
+    private Answer<Estimate<MotorConstant>> FindMotorConstant()
+    {
+        List<MotorCurrentReading> points =
+        [
+            .. Readings<MotorCurrentReading>(0, visit.Events.Length)
+                .Where(r => r is { State: LoadState.Unloaded, Voltage: not null, MotorSpeed: not null })
+                .OrderBy(r => Si.RotationalSpeed.ToSi(r.MotorSpeed!.Value)),
+        ];
+        if (points.Count >= 2)
+        {
+            (MotorCurrentReading low, MotorCurrentReading high) = (points[0], points[^1]);
+            Answer<Estimate<MotorConstant>> measured = DeckFriction.MotorConstantFromUnloadedPoints(
+                (low.Voltage!.Value, low.Current, low.MotorSpeed!.Value),
+                (high.Voltage!.Value, high.Current, high.MotorSpeed!.Value),
+                visit.Machine.Motor?.ResistanceAtWork
+            );
+            if (measured.Found)
+            {
+                return measured;
+            }
+        }
+
+        return visit.Machine.Motor?.Constant is { } plate
+            ? new Estimate<MotorConstant>(
+                plate,
+                TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(PlateConstantSpread * plate.VoltSecondsPerRadian)
+            )
+            : new Shortfall(Reason.InputUnknown, "MotorConstant");
+    }
+
+    private RotationalSpeed MotorSpeedAt(Speed beltSpeed)
+    {
+        LoopGeometry loop = new(visit.Machine);
+        Real ratio = loop.Numbers.RollerPulleyDiameter / loop.Numbers.MotorPulleyDiameter;
+        return Si.RotationalSpeed.FromSi(Si.Speed.ToSi(beltSpeed) / loop.DriveRadius * ratio);
+    }
+
+    private static double? Own(Reading reading) => reading.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : null;
+}

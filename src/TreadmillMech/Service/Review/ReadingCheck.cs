@@ -1,0 +1,97 @@
+using TreadmillMech.Service.Events;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>Readings that cannot be used, each by name with the reason.</summary>
+internal static class ReadingCheck
+{
+    private const double SameSpeed = 0.03;
+
+    internal static List<RefusedReading> Refuse(Visit visit)
+    {
+        List<RefusedReading> refused = [];
+        for (int i = 0; i < visit.Events.Length; i++)
+        {
+            if (Why(visit, i) is { } why)
+            {
+                refused.Add(new(i, Name(visit.Events[i]), why));
+            }
+        }
+
+        return refused;
+    }
+
+    /// <summary>Whether two belt speeds count as the same.</summary>
+    internal static bool Same(double speed, double other) => Math.Abs(speed - other) <= SameSpeed * other;
+
+    private static string Name(VisitEvent happened) =>
+        happened switch
+        {
+            MotorCurrentReading => "motor current",
+            MainsCurrentReading => "mains current",
+            MainsPowerReading => "mains power",
+            PullReading => "dead-weight pull",
+            SpeedReading => "speeds",
+            _ => "reading",
+        };
+
+    private static string? Why(Visit visit, int index) =>
+        visit.Events[index] switch
+        {
+            MotorCurrentReading current => OfMotor(current) ?? BelowUnloaded(visit, index, current),
+            MainsCurrentReading { Form: CurrentForm.Direct } =>
+                "A direct-current setting reads nothing on a mains lead; set the meter to alternating current.",
+            MainsCurrentReading { Response: MeterResponse.Averaging } =>
+                "An averaging meter reads low on the peaky current of a rectifier; use a true RMS meter.",
+            MainsPowerReading power => BelowUnloaded(visit, index, power),
+            PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
+                "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
+            SpeedReading speeds when Count(speeds) < 2 =>
+                "One speed alone tells no ratio; read at least two of motor, roller and belt together.",
+            _ => null,
+        };
+
+    private static string? OfMotor(MotorCurrentReading reading) =>
+        reading.Form == CurrentForm.Alternating
+            ? "An alternating-current clamp on the motor's direct-current lead sees only the ripple; use a clamp that reads direct current."
+        : !reading.Zeroed
+            ? "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
+        : null;
+
+    private static string? BelowUnloaded(Visit visit, int index, MotorCurrentReading reading) =>
+        reading.State == LoadState.Loaded
+        && OnTheLevel(visit)
+        && Earlier<MotorCurrentReading>(visit, index)
+            .Any(other =>
+                other.State == LoadState.Unloaded
+                && OfMotor(other) is null
+                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
+                && Si.Current.ToSi(reading.Current) < Si.Current.ToSi(other.Current)
+            )
+            ? "The loaded current is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
+            : null;
+
+    private static string? BelowUnloaded(Visit visit, int index, MainsPowerReading reading) =>
+        reading.State == LoadState.Loaded
+        && OnTheLevel(visit)
+        && Earlier<MainsPowerReading>(visit, index)
+            .Any(other =>
+                other.State == LoadState.Unloaded
+                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
+                && Si.Power.ToSi(reading.Power) < Si.Power.ToSi(other.Power)
+            )
+            ? "The loaded power is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
+            : null;
+
+    private static bool OnTheLevel(Visit visit) => Si.Ratio.ToSi(visit.TestDemand.Grade) <= 0;
+
+    private static IEnumerable<TReading> Earlier<TReading>(Visit visit, int index) =>
+        visit
+            .Events.Take(index)
+            .Reverse()
+            .TakeWhile(e => e is not CleanAction and not LubricateAction)
+            .OfType<TReading>();
+
+    private static int Count(SpeedReading speeds) =>
+        (speeds.Motor is null ? 0 : 1) + (speeds.DriveRoller is null ? 0 : 1) + (speeds.Belt is null ? 0 : 1);
+}

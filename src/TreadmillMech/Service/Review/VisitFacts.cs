@@ -1,0 +1,245 @@
+using TreadmillMech.Parts;
+using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
+using UnitsNet;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>What the events of a visit come to: the state of the machine now, and how it was found.</summary>
+internal sealed class VisitFacts
+{
+    private readonly HashSet<int> refusedIndices;
+
+    internal VisitFacts(Visit visit, VisitOptions options)
+    {
+        Visit = visit;
+        Options = options;
+        Refused = ReadingCheck.Refuse(visit);
+        refusedIndices = [.. Refused.Select(r => r.Event)];
+        Friction = new(visit, options, refusedIndices);
+        Walk();
+        Tension = LiftTest.Evaluate(visit.Machine, Lifts, options);
+        Machine = MachineNow();
+        SlipAsFound = Locate(first: true);
+        SlipNow = Locate(first: false);
+    }
+
+    internal Visit Visit { get; }
+
+    internal VisitOptions Options { get; }
+
+    internal List<RefusedReading> Refused { get; }
+
+    internal FrictionFacts Friction { get; }
+
+    internal List<LiftAtTurns> Lifts { get; } = [];
+
+    internal List<(double Turns, bool Slipped)> SlipTests { get; } = [];
+
+    internal double LeftTurns { get; private set; }
+
+    internal double RightTurns { get; private set; }
+
+    /// <summary>Turns given to both bolts in this visit, net mean of left and right.</summary>
+    internal double Turns => 0.5 * (LeftTurns + RightTurns);
+
+    internal bool OilOnRoller { get; private set; }
+
+    internal bool RollerWiped { get; private set; }
+
+    internal bool OilOnTop { get; private set; }
+
+    internal bool OilUnderneath { get; private set; }
+
+    internal DriveBeltLook? DriveBeltLook { get; private set; }
+
+    internal TrackingReading? Tracking { get; private set; }
+
+    /// <summary>Lubricant given since the deck was last cleaned in this visit [m3].</summary>
+    internal double Lubricant { get; private set; }
+
+    internal MainsCurrentReading? MainsCurrent { get; private set; }
+
+    /// <summary>Strand tension at the bolt position of the beginning of the visit.</summary>
+    internal Answer<TensionEstimate> Tension { get; }
+
+    /// <summary>The machine as it is now, with what the readings of this visit found.</summary>
+    internal Treadmill Machine { get; }
+
+    internal Answer<SlipLocation> SlipAsFound { get; }
+
+    internal Answer<SlipLocation> SlipNow { get; }
+
+    /// <summary>The last slip test; null where there was none.</summary>
+    internal bool? SlippedLast => SlipTests.Count == 0 ? null : SlipTests[^1].Slipped;
+
+    /// <summary>Whether slip shows now, by the last test or by the speeds after the last work on the belts.</summary>
+    internal bool SlipsNow =>
+        SlippedLast ?? (SlipNow.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);
+
+    /// <summary>Whether the speeds under load, the last ones read, put slip at a place.</summary>
+    internal bool LocatedAt(SlipPlace place) => SlipNow.Is(out SlipLocation? located) && located.Place == place;
+
+    internal OperatingPoint Point => Machine.At(Visit.TestDemand);
+
+    private void Walk()
+    {
+        for (int i = 0; i < Visit.Events.Length; i++)
+        {
+            if (!refusedIndices.Contains(i))
+            {
+                Take(Visit.Events[i]);
+            }
+        }
+    }
+
+    private void Take(VisitEvent happened)
+    {
+        switch (happened)
+        {
+            case LiftReading lift:
+                Lifts.Add(new(lift, LeftTurns, RightTurns));
+                break;
+            case SlipTestReading test:
+                SlipTests.Add((Turns, test.Slipped));
+                break;
+            case TrackingReading tracking:
+                Tracking = tracking;
+                break;
+            case WipeReading wipe:
+                Wiped(wipe);
+                break;
+            case DriveBeltReading look:
+                DriveBeltLook = look.Look;
+                break;
+            case MainsCurrentReading { State: LoadState.Loaded } mains:
+                MainsCurrent = mains;
+                break;
+            case TakeUpAction turned:
+                LeftTurns += turned.LeftTurns;
+                RightTurns += turned.RightTurns;
+                Tracking = null;
+                break;
+            case CleanAction clean:
+                Cleaned(clean.Place);
+                break;
+            case LubricateAction oil:
+                Lubricant += Si.Volume.ToSi(oil.Volume);
+                break;
+            case DriveBeltAction { Replaced: true }:
+                DriveBeltLook = null;
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Wiped(WipeReading wipe)
+    {
+        bool oil = wipe.Trace == WipedTrace.Oil;
+        switch (wipe.Place)
+        {
+            case WipedPlace.DriveRoller:
+                RollerWiped = true;
+                OilOnRoller = oil;
+                break;
+            case WipedPlace.BeltTop:
+                OilOnTop = oil;
+                break;
+            default:
+                OilUnderneath = oil;
+                break;
+        }
+    }
+
+    private void Cleaned(CleanedPlace place)
+    {
+        switch (place)
+        {
+            case CleanedPlace.Rollers:
+                OilOnRoller = false;
+                break;
+            case CleanedPlace.BeltTop:
+                OilOnTop = false;
+                break;
+            default:
+                OilUnderneath = false;
+                Lubricant = 0;
+                break;
+        }
+    }
+
+    private Treadmill MachineNow()
+    {
+        Treadmill machine = Visit.Machine;
+        RunningBelt belt = machine.Belt;
+        Force? tension = machine.RestTension;
+        if (Tension.Is(out TensionEstimate? lifted))
+        {
+            tension = lifted.RestTension.Value;
+            belt = lifted.StiffnessObserved
+                ? belt with
+                {
+                    RelaxedForcePerWidth = lifted.RelaxedForcePerWidth.Value,
+                }
+                : belt;
+        }
+
+        return machine with
+        {
+            Belt = belt,
+            RestTension = tension,
+            Deck =
+                Friction.Now.Is(out FrictionFact? fact) && fact.Friction.Value is >= 0.02 and <= 1
+                    ? machine.Deck with
+                    {
+                        Friction = fact.Friction.Value,
+                    }
+                    : machine.Deck,
+            TakeUp = machine.TakeUp with
+            {
+                LeftTurns = machine.TakeUp.LeftTurns + LeftTurns,
+                RightTurns = machine.TakeUp.RightTurns + RightTurns,
+            },
+            BeltDrag = machine.BeltDrag ?? PulledEmpty(),
+        };
+    }
+
+    private Force? PulledEmpty() =>
+        Enumerable
+            .Range(0, Visit.Events.Length)
+            .Where(i => !refusedIndices.Contains(i))
+            .Select(i => Visit.Events[i])
+            .OfType<PullReading>()
+            .LastOrDefault(p => Si.Force.ToSi(p.EmptyPull) <= 500)
+            ?.EmptyPull;
+
+    private Answer<SlipLocation> Locate(bool first)
+    {
+        List<(int Index, SpeedReading Reading)> speeds = [];
+        int lastWork = -1;
+        for (int i = 0; i < Visit.Events.Length; i++)
+        {
+            if (Visit.Events[i] is SpeedReading reading && !refusedIndices.Contains(i))
+            {
+                speeds.Add((i, reading));
+            }
+            else if (Visit.Events[i] is TakeUpAction or DriveBeltAction or CleanAction { Place: CleanedPlace.Rollers })
+            {
+                lastWork = first && lastWork >= 0 ? lastWork : i;
+            }
+        }
+
+        // As found: before the first work on the belts. Now: after the last.
+        bool InTime(int index) => lastWork < 0 || (first ? index < lastWork : index > lastWork);
+        SpeedReading? loaded = speeds
+            .LastOrDefault(s => s.Reading.State == LoadState.Loaded && InTime(s.Index))
+            .Reading;
+        SpeedReading? unloaded =
+            speeds.LastOrDefault(s => s.Reading.State == LoadState.Unloaded && InTime(s.Index)).Reading
+            ?? speeds.LastOrDefault(s => s.Reading.State == LoadState.Unloaded).Reading;
+        return loaded is null || unloaded is null
+            ? new Shortfall(Reason.InputUnknown, "speeds")
+            : SlipLocation.Of(unloaded, loaded, Options);
+    }
+}

@@ -1,11 +1,85 @@
+using System.Collections.Immutable;
+using TreadmillMech.Service.Review;
+
 namespace TreadmillMech.Service;
 
 /// <summary>Goes through a visit and says what it comes to.</summary>
+/// <remarks>
+/// What is unknown stays unknown: without a lift test the answer is in turns and retests, never in invented forces.
+/// Readings that cannot be right are not used, and named.
+/// </remarks>
 public static class VisitReview
 {
     /// <summary>The sheet of a visit.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="options">Limits and default uncertainties; the defaults where null.</param>
     /// <exception cref="ArgumentNullException">The visit is null.</exception>
-    public static VisitSheet Of(Visit visit, VisitOptions? options = null) => throw new InvalidOperationException();
+    public static VisitSheet Of(Visit visit, VisitOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        VisitFacts facts = new(visit, options ?? VisitOptions.Default);
+        TensionBudget budget = BudgetOf.Facts(facts);
+        ImmutableArray<Finding> findings =
+        [
+            .. LimitRules
+                .Of(facts)
+                .Concat(RollerRules.Of(facts))
+                .Concat(SlipRules.Of(facts, budget))
+                .Concat(DeckRules.Of(facts))
+                .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
+                .Concat(ReadingRules.Of(facts))
+                .OrderByDescending(f => f.Severity),
+        ];
+        Verdict verdict = Judge(findings);
+        return new()
+        {
+            Verdict = verdict,
+            VerdictText = Text(verdict, findings),
+            SafetyNow = SafetyNow(verdict),
+            NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
+            Findings = findings,
+            Readings = [.. ReadingTable.Of(facts)],
+            Refused = [.. facts.Refused],
+            Budget = budget,
+            Ladder = QuarterTurns.Ladder(facts.Machine, visit.TestDemand, Math.Min(10, budget.TurnsLeft), options),
+            OneMoreReading = [.. Proposals.Of(facts)],
+            Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
+            OwnerPage = [.. OwnerPage.Of(verdict, findings)],
+        };
+    }
+
+    private static Verdict Judge(ImmutableArray<Finding> findings) =>
+        findings.Length == 0
+            ? Verdict.Use
+            : findings[0].Severity switch
+            {
+                Severity.OutOfService => Verdict.OutOfService,
+                Severity.Restrict => Verdict.Restrict,
+                _ => Verdict.Use,
+            };
+
+    private static string Text(Verdict verdict, ImmutableArray<Finding> findings) =>
+        verdict switch
+        {
+            Verdict.Use when findings.Any(f => f.Severity == Severity.Attend) =>
+                "May be used within the maker's plate; the steps below are due.",
+            Verdict.Use => "May be used within the maker's plate.",
+            Verdict.Restrict when OwnerPage.OnlyTheUser(findings) =>
+                $"Not for users above the maker's plate: {findings[0].Statement}",
+            Verdict.Restrict => $"Walking only, by light users, until mended: {findings[0].Statement}",
+            _ => $"Out of service until mended: {findings[0].Statement}",
+        };
+
+    private static ImmutableArray<string> SafetyNow(Verdict verdict) =>
+        [
+            .. verdict == Verdict.OutOfService
+                ? ["Unplug the machine, take its safety key and mark it: nobody steps on it."]
+                : Array.Empty<string>(),
+            Cautions.Unplug,
+            Cautions.StandStill,
+            Cautions.Clear,
+            Cautions.Key,
+            Cautions.TestUser,
+            Cautions.MakerFirst,
+        ];
 }

@@ -77,8 +77,14 @@ internal sealed class VisitFacts
     internal bool SlipsNow =>
         SlippedLast ?? (SlipNow.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);
 
-    /// <summary>Whether the speeds under load, the last ones read, put slip at a place.</summary>
-    internal bool LocatedAt(SlipPlace place) => SlipNow.Is(out SlipLocation? located) && located.Place == place;
+    /// <summary>Where the speeds put the slip: those after the last work on the belts, otherwise those as found.</summary>
+    internal Answer<SlipLocation> SlipLocated => SlipNow.Found ? SlipNow : SlipAsFound;
+
+    /// <summary>Whether roller and motor were both read under load, so that the drive belt is judged.</summary>
+    internal bool DriveBeltRead => SlipLocated.Is(out SlipLocation? located) && located.DriveBelt.Found;
+
+    /// <summary>Whether the speeds put slip at a place.</summary>
+    internal bool LocatedAt(SlipPlace place) => SlipLocated.Is(out SlipLocation? located) && located.Place == place;
 
     internal OperatingPoint Point => Machine.At(Visit.TestDemand);
 

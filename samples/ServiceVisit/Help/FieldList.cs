@@ -1,0 +1,75 @@
+using TreadmillMech.Samples.ServiceVisit.Reading;
+
+namespace TreadmillMech.Samples.ServiceVisit.Help;
+
+/// <summary>The fields, in words. An asterisk marks those that must be there.</summary>
+internal static class FieldList
+{
+    internal static readonly IReadOnlyList<(string Object, string Fields)> All =
+    [
+        ("the file", "format*, machine*, testDemand*, earlierTurns, events*"),
+        (
+            "machine",
+            "name*, runningBelt*, driveRoller*, tailRoller*, centreDistance*, takeUp*, deck*, driveEnd, restTension, "
+                + "beltDrag, driveBelt, motor, supply, plate"
+        ),
+        ("runningBelt", "width*, thickness, massPerArea, relaxedForcePerWidth (at 1 % elongation)"),
+        ("driveRoller, tailRoller", "diameter*, friction, inertia, hubStiffness"),
+        (
+            "takeUp",
+            "thread* or lead* (travel in one turn, measured), adjustedEnd, bolts (1 or 2), clockwiseTightens, "
+                + "boltSpacing, boltAngle, threadLeft, leftTurns, rightTurns"
+        ),
+        ("deck", "friction, footZoneLength, footZoneWidth, preWaxed"),
+        (
+            "driveBelt",
+            "tensioning*, motorPulleyDiameter*, rollerPulleyDiameter*, centreDistance*, tension, friction, grooveAngle, "
+                + "massPerLength"
+        ),
+        (
+            "motor",
+            "constant, resistance, resistanceTemperature, windingTemperature, brushDrop, frictionTorque, voltageLimit, "
+                + "currentLimit, canBrake"
+        ),
+        ("supply", "voltage*, controllerEfficiency, powerFactor, standbyPower, circuitRating"),
+        ("plate", "largestUserMass, highestSpeed, lubricantDose"),
+        (
+            "testDemand",
+            "person* (mass*, cadence), speed*, grade, strikePosition, gait, rails (weightShare, forwardForce), "
+                + "brakingStep (peak in body weights)"
+        ),
+        ("reading wipe", "place*, trace*"),
+        ("reading driveBelt", "look*"),
+        ("reading lift", "height*, force*, rollersLocked"),
+        ("reading pull", "mass*, loadedPull*, emptyPull*"),
+        ("reading speeds", "state*, motor, driveRoller, belt, display"),
+        (
+            "reading current",
+            "where*, form*, response*, zeroed* (motor lead), state*, current*, beltSpeed*; at the motor lead also "
+                + "voltage, motorSpeed, userMass"
+        ),
+        ("reading mainsPower", "state*, power*, beltSpeed*, userMass"),
+        ("reading slipTest", "slipped*"),
+        ("reading tracking", "driftToRight* (negative to the left), passes*"),
+        ("every reading", "uncertainty (relative standard uncertainty)"),
+        ("action takeUp", "left*, right* (positive tightens; with one bolt give its turns as both)"),
+        ("action clean", "place*"),
+        ("action lubricate", "volume*"),
+        ("action driveBelt", "work*"),
+        ("words: driveEnd, adjustedEnd", WordTables.Ends.Words),
+        (
+            "words: tensioning",
+            $"{WordTables.Tensionings.Words}; leave driveBelt out where the motor sits on the roller"
+        ),
+        ("words: gait", WordTables.Gaits.Words),
+        ("words: state", WordTables.States.Words),
+        ("words: where", WordTables.MeterPlaces.Words),
+        ("words: form", $"{WordTables.Forms.Words}; the motor lead carries direct, the mains lead alternating current"),
+        ("words: response", WordTables.Responses.Words),
+        ("words: place of a wipe", WordTables.WipedPlaces.Words),
+        ("words: trace", WordTables.Traces.Words),
+        ("words: look", WordTables.Looks.Words),
+        ("words: place of a clean", WordTables.CleanedPlaces.Words),
+        ("words: work", WordTables.DriveBeltWork.Words),
+    ];
+}

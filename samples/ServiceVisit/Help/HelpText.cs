@@ -1,0 +1,67 @@
+using TreadmillMech.Samples.ServiceVisit.Printing;
+using TreadmillMech.Samples.ServiceVisit.Units;
+
+namespace TreadmillMech.Samples.ServiceVisit.Help;
+
+/// <summary>What --help prints.</summary>
+internal static class HelpText
+{
+    internal static string All
+    {
+        get
+        {
+            Page page = new();
+            page.Paragraph("Reads the file of a service visit to a motorised running machine and prints its sheet.");
+            page.Heading("Use");
+            page.Paragraph("dotnet run --project samples/ServiceVisit -- [FILE] [--json]", 2);
+            page.Paragraph("Without FILE: the bundled visit to a machine that slips under a heavy user.", 2);
+            page.Paragraph("--json prints the same sheet for machines. --help prints this page.", 2);
+            page.Paragraph("Exit code 0: printed. 2: the file or the command is refused, and nothing is printed.", 2);
+            page.Heading("Before you measure");
+            page.List(Cautions, "");
+            page.Heading("The file");
+            page.Paragraph(
+                "JSON. The machine, the demand it is tested under, then readings and actions in the order in which they "
+                    + "happened: before and after within one visit tell more than any table. Left and right are seen by "
+                    + "the user facing the console. Leave out what is not known; it is never guessed.",
+                2
+            );
+            page.Paragraph(
+                "Values are text with their unit, with a decimal point and without commas: \"20 in\", \"118 kg\". "
+                    + "Frictions and counts are plain numbers.",
+                2
+            );
+            page.Heading("Fields (* must be there)");
+            foreach ((string name, string fields) in FieldList.All)
+            {
+                page.Row([29, 67], name, fields);
+            }
+
+            page.Heading("Units");
+            foreach (UnitTable table in UnitTables.All.Where(static table => table.Units.Any(Named)))
+            {
+                page.Row(
+                    [29, 67],
+                    table.Kind,
+                    string.Join(", ", table.Units.Where(Named).Select(static u => u.Symbol))
+                );
+            }
+
+            page.Heading("A complete example");
+            page.Blank();
+            return $"{page}{ExampleVisit.Json}\n";
+        }
+    }
+
+    private static readonly string[] Cautions =
+    [
+        "Unplug the machine before opening the hood, and measure that the controller's capacitors are dead. Waiting is no measurement.",
+        "Never adjust, clean or reach in while the belt moves. Keep hands, hair and cloth away from the rollers.",
+        "Keep the safety key in reach of whoever is on the belt and of whoever watches.",
+        "A test load is a person fit for it, never a customer or a patient, and never above the mass on the plate.",
+        "Electrical readings are for qualified people.",
+        "The maker's manual, local codes and licensed practice come first. A sheet is no statement of conformity.",
+    ];
+
+    private static bool Named(Unit unit) => unit.Symbol.Length > 0;
+}

@@ -1,0 +1,12 @@
+namespace TreadmillMech.Samples.ServiceVisit.Json;
+
+/// <summary>What a value in a file is.</summary>
+internal enum NodeKind
+{
+    Object = 0,
+    Array,
+    Text,
+    Number,
+    Boolean,
+    Null,
+}

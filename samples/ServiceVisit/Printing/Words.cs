@@ -1,0 +1,97 @@
+using System.Text;
+using TreadmillMech.Service;
+
+namespace TreadmillMech.Samples.ServiceVisit.Printing;
+
+/// <summary>Words for what the library keeps as kinds.</summary>
+internal static class Words
+{
+    internal static string Of(Verdict verdict) =>
+        verdict switch
+        {
+            Verdict.Use => "use",
+            Verdict.Restrict => "restrict",
+            _ => "out of service",
+        };
+
+    internal static string Of(Severity severity) =>
+        severity switch
+        {
+            Severity.Note => "note",
+            Severity.Attend => "attend",
+            Severity.Restrict => "restrict",
+            _ => "out of service",
+        };
+
+    internal static string Of(Subject subject) =>
+        subject switch
+        {
+            Subject.RunningBelt => "running belt",
+            Subject.DriveBelt => "drive belt",
+            Subject.Rollers => "rollers",
+            Subject.Deck => "deck",
+            Subject.Tracking => "tracking",
+            Subject.Motor => "motor",
+            Subject.Supply => "supply",
+            Subject.User => "user",
+            _ => "readings",
+        };
+
+    /// <summary>Why there is no answer. No number is put in its place.</summary>
+    internal static string Of(Shortfall missing)
+    {
+        string about = Spaced(missing.About);
+        string reason = missing.Why switch
+        {
+            Reason.InputUnknown => "not known",
+            Reason.NotOnThisMachine => "not on this machine",
+            Reason.SlackBelt => "the belt is too loose for an answer",
+            Reason.MotorCannotReachSpeed => "the motor does not reach the speed",
+            Reason.CurrentLimit => "the controller does not allow the current",
+            Reason.DriveCannotBrake => "the drive cannot brake",
+            Reason.PartsOverlap => "two parts would be in one place",
+            Reason.NotInRange => "no value in the range gives it",
+            Reason.SeveralSolutions => "more than one value gives it",
+            Reason.NotObservable => "the readings do not tell",
+            Reason.ReadingsContradict => "the readings contradict each other",
+            _ => "no answer",
+        };
+        string numbers =
+            missing.Unit.Length == 0
+                ? ""
+                : $", {new Figure("", missing.Needed, missing.Unit)} needed, {new Figure("", missing.Available, missing.Unit)} there";
+        return about.Length == 0 ? reason + numbers : $"{reason}: {about}{numbers}";
+    }
+
+    /// <summary>"BeltStiffness" as "belt stiffness"; a name that is already in words stays.</summary>
+    internal static string Spaced(string name)
+    {
+        if (name is null || name.Contains(' ', StringComparison.Ordinal))
+        {
+            return name ?? "";
+        }
+
+        StringBuilder words = new();
+        foreach (char c in name)
+        {
+            if (char.IsUpper(c) && words.Length > 0)
+            {
+                words.Append(' ');
+            }
+
+            words.Append(char.ToLowerInvariant(c));
+        }
+
+        return words.ToString();
+    }
+
+    /// <summary>"out of service" as "outOfService", for machines.</summary>
+    internal static string Joined(string words)
+    {
+        string[] parts = words.Split(' ');
+        return parts[0] + string.Concat(parts[1..].Select(static word => char.ToUpperInvariant(word[0]) + word[1..]));
+    }
+
+    /// <summary>A name of the library with a small first letter, for machines.</summary>
+    internal static string Camel(string name) => name.Length == 0 ? name : char.ToLowerInvariant(name[0]) + name[1..];
+}

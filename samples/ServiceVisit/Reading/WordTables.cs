@@ -1,0 +1,62 @@
+using TreadmillMech.Service.Events;
+
+namespace TreadmillMech.Samples.ServiceVisit.Reading;
+
+/// <summary>All words of a visit file that stand for one of a few kinds.</summary>
+internal static class WordTables
+{
+    internal static readonly WordTable<DriveEnd> Ends = new(("front", DriveEnd.Front), ("rear", DriveEnd.Rear));
+    internal static readonly WordTable<Gait> Gaits = new(
+        ("by speed", Gait.BySpeed),
+        ("walking", Gait.Walking),
+        ("running", Gait.Running)
+    );
+    internal static readonly WordTable<Tensioning> Tensionings = new(
+        ("fixed centres", Tensioning.FixedCentres),
+        ("sliding motor", Tensioning.SlidingMotor),
+        ("stretch fit", Tensioning.StretchFit),
+        ("sprung motor", Tensioning.SprungMotor),
+        ("slack-side idler", Tensioning.SlackSideIdler),
+        ("tight-side idler", Tensioning.TightSideIdler)
+    );
+    internal static readonly WordTable<LoadState> States = new(
+        ("unloaded", LoadState.Unloaded),
+        ("loaded", LoadState.Loaded)
+    );
+    internal static readonly WordTable<MeterPlace> MeterPlaces = new(
+        ("motor lead", MeterPlace.MotorLead),
+        ("mains lead", MeterPlace.MainsLead)
+    );
+    internal static readonly WordTable<CurrentForm> Forms = new(
+        ("direct", CurrentForm.Direct),
+        ("alternating", CurrentForm.Alternating)
+    );
+    internal static readonly WordTable<MeterResponse> Responses = new(
+        ("true RMS", MeterResponse.TrueRms),
+        ("averaging", MeterResponse.Averaging)
+    );
+    internal static readonly WordTable<WipedPlace> WipedPlaces = new(
+        ("drive roller", WipedPlace.DriveRoller),
+        ("belt underside", WipedPlace.BeltUnderside),
+        ("belt top", WipedPlace.BeltTop)
+    );
+    internal static readonly WordTable<WipedTrace> Traces = new(
+        ("dry", WipedTrace.Dry),
+        ("dust", WipedTrace.Dust),
+        ("film", WipedTrace.Film),
+        ("oil", WipedTrace.Oil)
+    );
+    internal static readonly WordTable<DriveBeltLook> Looks = new(
+        ("sound", DriveBeltLook.Sound),
+        ("glazed", DriveBeltLook.Glazed),
+        ("cracked", DriveBeltLook.Cracked)
+    );
+    internal static readonly WordTable<CleanedPlace> CleanedPlaces = new(
+        ("deck", CleanedPlace.Deck),
+        ("rollers", CleanedPlace.Rollers),
+        ("belt top", CleanedPlace.BeltTop)
+    );
+
+    /// <summary>Whether the drive belt was replaced.</summary>
+    internal static readonly WordTable<bool> DriveBeltWork = new(("tensioned", false), ("replaced", true));
+}

@@ -1,0 +1,103 @@
+namespace TreadmillMech.Service.Review;
+
+/// <summary>Deck friction: clean and lubricate, or belt and deck worn.</summary>
+internal static class DeckRules
+{
+    internal static IEnumerable<Finding> Of(VisitFacts facts)
+    {
+        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        {
+            yield break;
+        }
+
+        double high = facts.Options.HighFriction.Value;
+        if (now.Friction.Value <= high)
+        {
+            yield return new()
+            {
+                Subject = Subject.Deck,
+                Severity = Severity.Note,
+                Statement = facts.Friction.Serviced
+                    ? "Deck friction is in order after the service."
+                    : "Deck friction is in order; the deck needs no lubricant now.",
+                Number = now.Figure,
+                Limit = facts.Options.HighFriction,
+                For = [$"From {now.Method}."],
+            };
+            yield break;
+        }
+
+        yield return facts.Friction.Serviced ? AfterService(facts, now) : BeforeService(facts, now);
+    }
+
+    private static Finding BeforeService(VisitFacts facts, FrictionFact now) =>
+        new()
+        {
+            Subject = Subject.Deck,
+            Severity = Severity.Attend,
+            Statement = "Deck friction is high: the deck is dry, dirty or worn.",
+            Number = now.Figure,
+            Limit = facts.Options.HighFriction,
+            For = [$"From {now.Method}."],
+            Against =
+                now.Friction.Value - (2 * now.Friction.StandardUncertainty) < facts.Options.HighFriction.Value
+                    ? ["Within its uncertainty the friction may be in order."]
+                    : [],
+            Next = new()
+            {
+                Action = "Clean deck and underside of the belt. " + Dose(facts),
+                Expect =
+                    $"Deck friction about {facts.Options.FrictionAfterService}; the current or power added by the user falls to {Words.Percent(facts.Options.FrictionAfterService.Value / now.Friction.Value)} of what it was.",
+                StopAt =
+                    $"If it falls by less than {Words.Percent(facts.Options.WornIfFallBelow.Value)}, belt and deck are worn: more lubricant does not help.",
+                Cautions = [Cautions.StandStill, Cautions.Clear],
+            },
+        };
+
+    private static Finding AfterService(VisitFacts facts, FrictionFact now)
+    {
+        bool compared = facts.Friction.AsFound.Is(out FrictionFact? before);
+        double fall = compared ? 1 - (now.Friction.Value / before!.Friction.Value) : 0;
+        bool worn = compared && fall < facts.Options.WornIfFallBelow.Value;
+        return new()
+        {
+            Subject = Subject.Deck,
+            Severity = Severity.Attend,
+            Statement = worn
+                ? "Cleaning and lubricating hardly lowered the friction: belt and deck are worn."
+                : "Deck friction is still high after the service.",
+            Number = worn ? new("fall of friction", 100 * fall, "%") : now.Figure,
+            Limit = worn ? facts.Options.WornIfFallBelow : facts.Options.HighFriction,
+            For = compared
+                ? [$"As found {before!.Figure}, as left {now.Figure}, from {now.Method}."]
+                : [$"From {now.Method}."],
+            Next = new()
+            {
+                Action =
+                    "Look at the underside of the belt and at the deck's foot zone together; replace belt and deck as a pair where they are glazed or worn through. Add no more lubricant.",
+                Expect = $"Deck friction about {facts.Options.FrictionAfterService} with both new.",
+                StopAt = "Do not run on with a motor that grows hot or a fuse that trips; raise no limit.",
+                Cautions = [Cautions.Unplug],
+            },
+        };
+    }
+
+    private static string Dose(VisitFacts facts)
+    {
+        Answer<LubricantDose> dose = LubricantDose.Of(
+            facts.Visit.Machine,
+            Si.Volume.FromSi(facts.Lubricant),
+            facts.Options
+        );
+        if (facts.OilUnderneath || facts.OilOnRoller || facts.OilOnTop)
+        {
+            return "Then measure again before any lubricant: there is oil already, and more would seep through.";
+        }
+
+        return dose.Is(out LubricantDose? volume)
+                ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), and spread it at a walk of about 1.3 m/s."
+            : dose.Missing.Why == Reason.NotOnThisMachine ? "Add no lubricant: this deck comes waxed."
+            : dose.Missing.Why == Reason.NotInRange ? "Add no lubricant: it has had its dose."
+            : "Then lubricate by the maker's manual: neither the plate's dose nor the foot zone is known here.";
+    }
+}

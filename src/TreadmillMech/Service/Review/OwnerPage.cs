@@ -1,0 +1,50 @@
+namespace TreadmillMech.Service.Review;
+
+/// <summary>The owner's page: what it means to them, without forces or probabilities.</summary>
+internal static class OwnerPage
+{
+    internal static IEnumerable<string> Of(Verdict verdict, IReadOnlyList<Finding> findings)
+    {
+        yield return verdict switch
+        {
+            Verdict.Use => "The machine may be used.",
+            Verdict.Restrict when OnlyTheUser(findings) =>
+                "The machine may be used by people within the mass on its plate, and by nobody heavier.",
+            Verdict.Restrict =>
+                "The machine may be walked on with care; nobody runs on it until the work below is done.",
+            _ => "Nobody steps on the machine until the work below is done.",
+        };
+        foreach (Finding finding in findings)
+        {
+            if (Sentence(finding) is { } sentence)
+            {
+                yield return sentence;
+            }
+        }
+
+        yield return "Keep the safety key clipped on, and the machine unplugged when nobody uses it.";
+    }
+
+    /// <summary>Whether a user beyond the plate is all that restricts the machine.</summary>
+    internal static bool OnlyTheUser(IReadOnlyList<Finding> findings) =>
+        findings.Where(f => f.Severity == Severity.Restrict).All(f => f.Subject == Subject.User);
+
+    private static string? Sentence(Finding finding) =>
+        (finding.Subject, finding.Severity) switch
+        {
+            (Subject.RunningBelt, Severity.OutOfService) => "The walking surface is oily and must be cleaned.",
+            (Subject.RunningBelt, Severity.Restrict) =>
+                "The running belt gives way under a heavy runner and is being adjusted in small steps.",
+            (Subject.RunningBelt, Severity.Attend) => "The running belt was loose and has been tightened.",
+            (Subject.DriveBelt, Severity.Restrict or Severity.Attend) =>
+                "The belt between motor and roller needs work or replacement.",
+            (Subject.Rollers, _) => "The roller that moves the belt is oily and is being cleaned.",
+            (Subject.Deck, Severity.Note) => "The board under the belt is in good order.",
+            (Subject.Deck, _) => "The board under the belt needs service: it costs energy and wears the motor.",
+            (Subject.Tracking, _) => "The belt wanders to one side and is being centred.",
+            (Subject.User, Severity.Restrict) =>
+                "The machine is not made for users as heavy as the one it was asked for.",
+            (Subject.Supply, _) => "The electrical outlet needs to be looked at by a qualified person.",
+            _ => null,
+        };
+}

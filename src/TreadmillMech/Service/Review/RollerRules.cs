@@ -1,0 +1,75 @@
+using TreadmillMech.Service.Events;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>Oil where it does harm: on the drive roller, on top of the belt; and what the drive belt looks like.</summary>
+internal static class RollerRules
+{
+    internal static IEnumerable<Finding> Of(VisitFacts facts)
+    {
+        if (facts.OilOnTop)
+        {
+            yield return new()
+            {
+                Subject = Subject.RunningBelt,
+                Severity = Severity.OutOfService,
+                Statement = "There is oil on top of the running belt: feet slip.",
+                For = ["The cloth drawn over the top smears."],
+                Next = new()
+                {
+                    Action =
+                        "Take the machine out of service. Degrease the top of the belt as the maker says, and take up what seeps from under it.",
+                    Expect = "A white cloth drawn over the top stays dry.",
+                    StopAt =
+                        "If it comes back after a day of standing, the belt is soaked: replace it with the deck looked at.",
+                    Cautions = [Cautions.StandStill],
+                },
+            };
+        }
+
+        if (facts.OilOnRoller)
+        {
+            yield return new()
+            {
+                Subject = Subject.Rollers,
+                Severity = facts.SlipsNow ? Severity.Restrict : Severity.Attend,
+                Statement = "There is oil on the drive roller: it lowers the grip, however tight the belt is.",
+                For =
+                [
+                    "The cloth drawn over the roller smears.",
+                    .. facts.SlipsNow ? ["The belt gives way under load."] : Array.Empty<string>(),
+                ],
+                Next = new()
+                {
+                    Action =
+                        "Do not tighten. Clean the drive roller and the belt's edges and ends of its underside, then repeat the slip test.",
+                    Expect = "A dry cloth, and no giving way at the same bolt position.",
+                    StopAt =
+                        "If it still slips on a clean dry roller, read the speeds of motor and roller before any turn.",
+                    Cautions = [Cautions.Unplug, Cautions.StandStill],
+                },
+            };
+        }
+
+        if (facts.DriveBeltLook is DriveBeltLook.Cracked or DriveBeltLook.Glazed)
+        {
+            bool cracked = facts.DriveBeltLook == DriveBeltLook.Cracked;
+            yield return new()
+            {
+                Subject = Subject.DriveBelt,
+                Severity = cracked ? Severity.Restrict : Severity.Attend,
+                Statement = cracked
+                    ? "The drive belt is cracked."
+                    : "The drive belt is glazed: its ribs have lost grip.",
+                For = ["Seen with the hood open."],
+                Next = new()
+                {
+                    Action = "Replace the drive belt, and look at the pulleys for wear and line.",
+                    Expect = "No squeal, and motor-to-roller ratio under load as unloaded.",
+                    StopAt = "Stop if a pulley wobbles or moves on its shaft.",
+                    Cautions = [Cautions.Unplug],
+                },
+            };
+        }
+    }
+}

@@ -1,0 +1,247 @@
+using System.Collections.Immutable;
+using TreadmillMech.Service.Estimation;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>Which belt slips, and what to do: quarter turns, the drive belt, or the reading that must come first.</summary>
+internal static class SlipRules
+{
+    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget)
+    {
+        if (!facts.SlipsNow)
+        {
+            return Holding(facts, budget);
+        }
+
+        bool driveBelt =
+            facts.LocatedAt(SlipPlace.DriveBelt)
+            || facts.LocatedAt(SlipPlace.Both)
+            || facts.Turns >= facts.Options.MostTurns.Value;
+        return facts.OilOnRoller ? []
+            : driveBelt ? [DriveBeltSlips(facts)]
+            : [RunningBeltSlips(facts, budget)];
+    }
+
+    private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget)
+    {
+        string? first = ReadFirst(facts);
+        bool located = facts.LocatedAt(SlipPlace.RunningBelt);
+        return new()
+        {
+            Subject = Subject.RunningBelt,
+            Severity = Severity.Restrict,
+            Statement = located
+                ? "The running belt slips on its drive roller under the test demand."
+                : "The belt under the feet gives way under the test demand; which belt slips is not settled.",
+            Number = SlipFigure(facts),
+            Limit = facts.Options.Slip,
+            For = Evidence(facts, located),
+            Against = facts.DriveBeltRead
+                ? []
+                : ["No speeds of motor and roller under load: the drive belt is not ruled out."],
+            Next =
+                first is not null ? ReadFirstStep(first)
+                : budget.TurnsLeft < facts.Options.TurnStep.Value ? EndOfThread()
+                : QuarterTurn(facts),
+        };
+    }
+
+    private static ImmutableArray<string> Evidence(VisitFacts facts, bool located)
+    {
+        List<string> evidence = [];
+        if (located)
+        {
+            evidence.Add(
+                "Under load the running belt falls behind the roller, while the roller keeps up with the motor."
+            );
+        }
+
+        foreach ((double turns, bool slipped) in facts.SlipTests)
+        {
+            evidence.Add(
+                $"At {Words.Turns(turns, signed: true)} on both bolts it {(slipped ? "slips" : "holds")} under the test demand."
+            );
+        }
+
+        if (facts.RollerWiped)
+        {
+            evidence.Add("The drive roller wiped clean: it is not oil.");
+        }
+
+        return [.. evidence];
+    }
+
+    /// <summary>What must be read before a bolt is turned; null where nothing is missing.</summary>
+    private static string? ReadFirst(VisitFacts facts) =>
+        !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
+        : !facts.DriveBeltRead
+            ? "Read motor and roller speed, unloaded and under the test demand: their ratio tells whether the drive belt slips."
+        : facts.Lifts.Count == 0 && facts.SlipTests.Count == 0
+            ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
+        : null;
+
+    private static NextStep ReadFirstStep(string reading) =>
+        new()
+        {
+            Action = "Do not turn a bolt yet. " + reading,
+            Expect = "A reading that tells which of the two belts to work on.",
+            StopAt = "Stop if the belt catches, smells or drifts to an edge.",
+            Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+        };
+
+    private static NextStep EndOfThread() =>
+        new()
+        {
+            Action =
+                "Do not tighten further: the bolts are at the end of their thread. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
+            Expect = "With a new belt, thread left on both bolts and a test that holds.",
+            StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
+            Cautions = [Cautions.Unplug, Cautions.StandStill],
+        };
+
+    private static NextStep QuarterTurn(VisitFacts facts)
+    {
+        double step = facts.Options.TurnStep.Value;
+        ImmutableArray<LadderStep> ladder = QuarterTurns.Ladder(
+            facts.Machine,
+            facts.Visit.TestDemand,
+            step,
+            facts.Options
+        );
+        LadderStep after = ladder[^1];
+        string predicted =
+            after.Margin.Is(out Figure? margin) && ladder[0].Margin.Is(out Figure? now)
+                ? $" Predicted margin {margin}, now {now}."
+                : "";
+        string tension = after.Tension.Is(out Figure? strand) ? $" Strand tension about {strand}." : "";
+        return new()
+        {
+            Action =
+                $"Tighten both take-up bolts by {Words.Turns(step, signed: false)}, equally, then repeat the slip test.",
+            Expect =
+                $"The belt elongates by {after.StrainAdded}.{tension}{predicted} Slip below {Words.Percent(facts.Options.Slip.Value)} and no giving way under the feet.",
+            StopAt =
+                $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. What still slips then is likely the drive belt.",
+            Undo = $"Take both bolts back by {Words.Turns(step, signed: false)}.",
+            Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+        };
+    }
+
+    private static Finding DriveBeltSlips(VisitFacts facts)
+    {
+        bool located = facts.LocatedAt(SlipPlace.DriveBelt) || facts.LocatedAt(SlipPlace.Both);
+        double given = Math.Max(0, facts.Turns);
+        double back = Math.Min(given, facts.Options.BackOffTurns.Value);
+        string takeBack =
+            back > 0
+                ? $"Take both take-up bolts back equally, by at least {Words.Turns(back, signed: false)} of the {Words.Turns(given, signed: false)} given: tightening was not the cure. Then "
+                : "Do not tighten the running belt; ";
+        string look = facts.Machine.DriveBelt?.Tensioning switch
+        {
+            Tensioning.SlidingMotor => "slide the motor to tension the drive belt, after looking at its ribs",
+            Tensioning.SlackSideIdler or Tensioning.TightSideIdler =>
+                "look at the drive belt's ribs and at its idler and spring",
+            Tensioning.SprungMotor => "look at the drive belt's ribs and at the motor's spring or pivot",
+            Tensioning.StretchFit or Tensioning.FixedCentres =>
+                "look at the drive belt's ribs; this kind is replaced, not tensioned",
+            _ => "look at the coupling between motor and roller, and for a pulley loose on its shaft",
+        };
+        return new()
+        {
+            Subject = Subject.DriveBelt,
+            Severity = Severity.Restrict,
+            Statement = located
+                ? "The drive belt slips: under load the roller falls behind the motor."
+                : $"After {Words.Turns(facts.Turns, signed: false)} on both bolts it still slips; the drive belt is to be suspected.",
+            Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
+            Limit = located ? facts.Options.Slip : facts.Options.MostTurns,
+            For = located
+                ? ["The ratio of roller to motor speed under load is below that of the unloaded machine."]
+                :
+                [
+                    $"Each turn of both bolts adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
+                ],
+            Against = located ? [] : ["The speed of the roller under load would settle it."],
+            Next = new()
+            {
+                Action = takeBack + look + ".",
+                Expect = $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under the test demand.",
+                StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
+                Undo = back > 0 ? $"Tighten both bolts by {Words.Turns(back, signed: false)} again." : null,
+                Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
+            },
+        };
+    }
+
+    private static IEnumerable<Finding> Holding(VisitFacts facts, TensionBudget budget)
+    {
+        int lastSlip = facts.SlipTests.FindLastIndex(t => t.Slipped);
+        if (lastSlip >= 0)
+        {
+            (double slipped, double held) = (facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
+            yield return new()
+            {
+                Subject = Subject.RunningBelt,
+                Severity = Severity.Attend,
+                Statement =
+                    $"The running belt was slack: it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} on both bolts.",
+                Number = facts.Point.BeltMargin.Is(out double known) ? new("margin", known, "") : null,
+                Limit = facts.Options.WantedMargin,
+                For =
+                [
+                    "The slip tests, before and after.",
+                    .. held > slipped ? ["More tension alone cured it."] : Array.Empty<string>(),
+                ],
+                Next =
+                    facts.Point.BeltMargin.Is(out double margin) && margin >= facts.Options.WantedMargin.Value
+                        ? null
+                        : Reserve(facts, budget),
+            };
+        }
+        else if (
+            facts.Point.BeltMargin.Is(out double predicted)
+            && predicted < facts.Options.WantedMargin.Value
+            && facts.SlippedLast is null
+        )
+        {
+            yield return new()
+            {
+                Subject = Subject.RunningBelt,
+                Severity = predicted < 1 ? Severity.Restrict : Severity.Attend,
+                Statement = "The running belt's predicted margin under the test demand is small.",
+                Number = new("margin", predicted, ""),
+                Limit = facts.Options.WantedMargin,
+                For = ["Predicted from tension, frictions and the person; not yet tested."],
+                Next = ReadFirstStep("Make one slip test under the test demand."),
+            };
+        }
+    }
+
+    /// <summary>A quarter turn of reserve after the rung that just holds: its margin may be hardly above 1.</summary>
+    private static NextStep? Reserve(VisitFacts facts, TensionBudget budget) =>
+        budget.TurnsLeft < facts.Options.TurnStep.Value
+            ? null
+            : QuarterTurn(facts) with
+            {
+                Action =
+                    $"For reserve, tighten both take-up bolts once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}, equally, and repeat the slip test.",
+            };
+
+    private static Figure? SlipFigure(VisitFacts facts)
+    {
+        if (!facts.SlipLocated.Is(out SlipLocation? located))
+        {
+            return null;
+        }
+
+        Answer<Estimate<double>> slip = located.Place switch
+        {
+            SlipPlace.DriveBelt => located.DriveBelt,
+            SlipPlace.NotLocated => located.Whole,
+            _ => located.RunningBelt,
+        };
+        return slip.Is(out Estimate<double> found)
+            ? new("slip", 100 * found.Value, "%", 100 * found.StandardUncertainty)
+            : null;
+    }
+}

@@ -53,13 +53,13 @@ public sealed record Demand
     public Rails? Rails { get; init; }
 
     /// <summary>
-    /// A deliberate braking step, as the peak of its braking push in body weights, 0.05 to 1.5; null for an ordinary gait,
+    /// A deliberate braking step, as the peak of its braking push in body weights, 0.01 to 1.5; null for an ordinary gait,
     /// whose braking follows from the speed.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The peak is outside the range.</exception>
     public double? BrakingStep
     {
         get;
-        init => field = Guard.Within(value, Si.One, 0.05, 1.5);
+        init => field = Guard.Within(value, Si.One, 0.01, 1.5);
     }
 }

@@ -7,6 +7,9 @@ namespace TreadmillMech.Service;
 /// <param name="Source">Where it comes from, or "common practice, no source".</param>
 public sealed record Threshold(string Name, double Value, string Unit, string Source)
 {
+    /// <summary>The same limit of a share, in per cent.</summary>
+    internal Threshold InPercent() => new(Name, 100 * Value, "%", Source);
+
     /// <summary>The limit with its unit and source.</summary>
     public override string ToString() => $"{new Figure(Name, Value, Unit)} ({Source})";
 }

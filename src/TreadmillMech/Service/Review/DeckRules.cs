@@ -67,7 +67,7 @@ internal static class DeckRules
                 ? "Cleaning and lubricating hardly lowered the friction: belt and deck are worn."
                 : "Deck friction is still high after the service.",
             Number = worn ? new("fall of friction", 100 * fall, "%") : now.Figure,
-            Limit = worn ? facts.Options.WornIfFallBelow : facts.Options.HighFriction,
+            Limit = worn ? facts.Options.WornIfFallBelow.InPercent() : facts.Options.HighFriction,
             For = compared
                 ? [$"As found {before!.Figure}, as left {now.Figure}, from {now.Method}."]
                 : [$"From {now.Method}."],

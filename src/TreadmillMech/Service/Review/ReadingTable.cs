@@ -59,15 +59,8 @@ internal static class ReadingTable
             ("Slip of the drive belt", Percent(found?.DriveBelt), Percent(left?.DriveBelt)),
             ("Slip of both together", Percent(found?.Whole), Percent(left?.Whole)),
         ];
-        Threshold limit = facts.Options.Slip;
         return rows.Where(r => r.Found is not null || r.Left is not null)
-            .Select(r => new ReadingRow(
-                r.Name,
-                "%",
-                r.Found,
-                r.Left,
-                new(limit.Name, 100 * limit.Value, "%", limit.Source)
-            ));
+            .Select(r => new ReadingRow(r.Name, "%", r.Found, r.Left, facts.Options.Slip.InPercent()));
     }
 
     private static Figure? Percent(Answer<Estimate<double>>? slip) =>

@@ -34,7 +34,7 @@ internal static class SlipRules
                 ? "The running belt slips on its drive roller under the test demand."
                 : "The belt under the feet gives way under the test demand; which belt slips is not settled.",
             Number = SlipFigure(facts),
-            Limit = facts.Options.Slip,
+            Limit = facts.Options.Slip.InPercent(),
             For = Evidence(facts, located),
             Against = facts.DriveBeltRead
                 ? []
@@ -154,7 +154,7 @@ internal static class SlipRules
                 ? "The drive belt slips: under load the roller falls behind the motor."
                 : $"After {Words.Turns(facts.Turns, signed: false)} on both bolts it still slips; the drive belt is to be suspected.",
             Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
-            Limit = located ? facts.Options.Slip : facts.Options.MostTurns,
+            Limit = located ? facts.Options.Slip.InPercent() : facts.Options.MostTurns,
             For = located
                 ? ["The ratio of roller to motor speed under load is below that of the unloaded machine."]
                 :

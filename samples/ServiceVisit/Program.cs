@@ -20,7 +20,15 @@ internal static class Program
 
     private static int Main(string[] args)
     {
-        Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        try
+        {
+            Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        }
+        catch (IOException)
+        {
+            // A console that keeps its own encoding shows a few signs as question marks; the sheet is still right.
+        }
+
         return Run(args, Console.Out, Console.Error);
     }
 
@@ -32,6 +40,11 @@ internal static class Program
             return Request.Parse(args) is { } request
                 ? Answer(request, output, errors)
                 : Refuse(errors, $"{Request.Mistake(args)} Expected: [FILE] [--json], or --help.");
+        }
+        catch (IOException)
+        {
+            errors.Write("The sheet could not be written: the output is full or closed.\n");
+            return Fault;
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {

@@ -12,9 +12,9 @@ internal static class BudgetText
         page.Heading("Tension budget");
         Line(page, "Turns used at this visit", $"{Turns(budget.TurnsThisVisit)} of at most {budget.MostTurns}");
         Line(page, "Turns at earlier visits", budget.EarlierTurns is { } turns ? Turns(turns) : "not known");
-        Line(page, "Turns left", $"{Turns(budget.TurnsLeft)}, limited by {budget.LimitedBy}");
-        Line(page, "Thread left", budget.ThreadTurnsLeft is { } thread ? Turns(thread) : "not known: not measured");
-        Line(page, "Elongation by this visit", Elongation(budget.StrainAdded));
+        Line(page, "Turns left", $"{Count(budget.TurnsLeft)}, limited by {budget.LimitedBy}");
+        Line(page, "Thread left", budget.ThreadTurnsLeft is { } thread ? Count(thread) : "not known: not measured");
+        Line(page, "Elongation by this visit", budget.StrainAdded.ToString());
         Line(page, "Strand tension now", Text(budget.Tension));
         Ladder(page, sheet);
     }
@@ -32,25 +32,23 @@ internal static class BudgetText
         page.Row(widths, "turns", "elongation", "strand tension", "margin under the test demand");
         foreach (LadderStep step in sheet.Ladder)
         {
-            page.Row(widths, Turns(step.Turns), Elongation(step.StrainAdded), Text(step.Tension), Text(step.Margin));
+            page.Row(widths, Turns(step.Turns), step.StrainAdded.ToString(), Text(step.Tension), Text(step.Margin));
         }
     }
 
     private static void Line(Page page, string name, string value) =>
         page.Paragraph(value, 2, $"{name}: ".PadRight(27));
 
+    /// <summary>Turns that were or would be given: the sign says whether they tighten.</summary>
     private static string Turns(double turns) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{turns:+0.##;-0.##;0} {(Math.Abs(turns) is > 0 and <= 1 ? "turn" : "turns")}"
-        );
+        string.Create(CultureInfo.InvariantCulture, $"{turns:+0.##;-0.##;0} {Noun(turns)}");
+
+    /// <summary>Turns that are there to be given.</summary>
+    private static string Count(double turns) =>
+        string.Create(CultureInfo.InvariantCulture, $"{turns:0.##} {Noun(turns)}");
+
+    private static string Noun(double turns) => Math.Abs(turns) is > 0 and <= 1 ? "turn" : "turns";
 
     private static string Text(Answer<Figure> answer) =>
         answer.Is(out Figure? figure) ? figure.ToString() : Words.Of(answer.Missing);
-
-    /// <summary>A strain as people say it, in percent.</summary>
-    private static string Elongation(Figure strain) =>
-        strain.Unit.Length == 0
-            ? new Figure(strain.Name, 100 * strain.Value, "%", 100 * strain.StandardUncertainty).ToString()
-            : strain.ToString();
 }

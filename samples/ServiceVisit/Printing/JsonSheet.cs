@@ -39,7 +39,7 @@ internal static class JsonSheet
             json.WriteList("refused", sheet.Refused, SheetParts.WriteRefused);
             json.WriteTexts("notices", sheet.Notices);
             json.WriteTexts("ownerPage", sheet.OwnerPage);
-            json.WriteString("foot", TextSheet.Foot);
+            json.WriteString("makerFirst", sheet.MakerFirst);
             json.WriteEndObject();
         }
 

@@ -6,10 +6,6 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>The sheet as a page to read on the spot: what matters first stands first.</summary>
 internal static class TextSheet
 {
-    internal const string Foot =
-        "The maker's manual, local codes and licensed practice come first. "
-        + "This sheet is not a statement of conformity with any standard.";
-
     internal static string Of(string machineName, VisitSheet sheet)
     {
         Page page = new();
@@ -35,7 +31,7 @@ internal static class TextSheet
         }
 
         page.Blank();
-        page.Paragraph(Foot);
+        page.Paragraph(sheet.MakerFirst);
         return page.ToString();
     }
 

@@ -25,7 +25,7 @@ internal static class CurrentReader
         LoadState state = fields.Need("state", WordTables.States.Kind);
         ElectricCurrent current = fields.Need("current", Kinds.Current);
         Speed speed = fields.Need("beltSpeed", Kinds.Speed);
-        if (fields.Complete && form == CurrentForm.Alternating)
+        if (fields.Says("where", "motor lead") && fields.Says("form", "alternating"))
         {
             fields.Refuse(
                 "form",
@@ -62,7 +62,7 @@ internal static class CurrentReader
         LoadState state = fields.Need("state", WordTables.States.Kind);
         ElectricCurrent current = fields.Need("current", Kinds.Current);
         Speed speed = fields.Need("beltSpeed", Kinds.Speed);
-        if (fields.Complete && form == CurrentForm.Direct)
+        if (fields.Says("form", "direct"))
         {
             fields.Refuse(
                 "form",

@@ -121,6 +121,10 @@ internal sealed class ObjectReader
         Refuse(member?.Line ?? node.Line, member?.Value.Path ?? node.Path, new(found, expected));
     }
 
+    /// <summary>Whether a field holds just this word.</summary>
+    internal bool Says(string name, string word) =>
+        node.Find(name)?.Value is { Kind: NodeKind.Text } value && value.Text == word;
+
     /// <summary>Notes that a field is missing.</summary>
     internal void Miss(string name, string expected) => missing.Add((name, expected));
 
@@ -206,7 +210,9 @@ internal sealed class ObjectReader
         int parameter = text.IndexOf(" (Parameter", StringComparison.Ordinal);
         text = (parameter < 0 ? text : text[..parameter]).TrimEnd('.');
         int range = text.IndexOf(Outside, StringComparison.Ordinal);
-        return range < 0 ? text : $"a value from {text[(range + Outside.Length)..]}, in SI ({text})";
+        return range < 0
+            ? text
+            : $"a value from {text[(range + Outside.Length)..]}; this is {text[(text.IndexOf(": ", StringComparison.Ordinal) + 2)..range]}";
     }
 
     private void Refuse(int line, string path, Refusal refusal)

@@ -54,7 +54,9 @@ public static class GaitLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Third harmonic, $q$ [1], kept between -1/3 and 1, where no foot pulls on the belt.</returns>
-    /// <remarks>$$q = -0.037 + 0.473\,v$$</remarks>
+    /// <remarks>
+    /// $$q = -0.037 + 0.473\,v$$ Fitted on the peaks; the dip between them comes out too deep near 2 m/s.
+    /// </remarks>
     [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingThirdHarmonic<T>(T speed)
@@ -175,8 +177,8 @@ public static class GaitLaws
     /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
     /// <returns>Peak force over the amplitude [1].</returns>
     /// <remarks>
-    /// $$s_m (1 + 3q - 4 q s_m^2), \quad s_m^2 = \min\left(1, \frac{1 + 3q}{12\,q}\right)$$
-    /// at mid-stance, $1 - q$, for one hump; on both humps where $q > 1/9$.
+    /// $$s_m (1 + 3q - 4 q s_m^2)$$ with $s_m = 1$, mid-stance, for one hump, and on both humps
+    /// $s_m^2 = \frac{1 + 3q}{12\,q}$ where $q > 1/9$.
     /// </remarks>
     [Source("Maximum of the Alexander-Jayes shape by its derivative; docs/articles/gait.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -194,9 +196,8 @@ public static class GaitLaws
     /// <param name="brakingShare">Phase at which braking ends, $\phi$ [1], between 0 and 1.</param>
     /// <returns>Force over the braking peak [1].</returns>
     /// <remarks>
-    /// $$\sin\frac{\pi u}{\phi} \quad (u &lt; \phi), \qquad
-    /// -\frac{\phi}{1 - \phi} \sin\frac{\pi (u - \phi)}{1 - \phi} \quad (u \ge \phi)$$
-    /// with a mean of exactly zero.
+    /// $$\sin\frac{\pi u}{\phi}$$ before the phase $\phi$, and
+    /// $$-\frac{\phi}{1 - \phi} \sin\frac{\pi (u - \phi)}{1 - \phi}$$ after it, with a mean of exactly zero.
     /// </remarks>
     [Source("Two half-sine lobes of equal impulse; derived in docs/articles/gait.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -140,7 +140,9 @@ public static class TractionLaws
     /// <param name="centrifugalTension">Centrifugal tension, $T_c$ [N].</param>
     /// <param name="tensionRatio">Largest tension ratio, $R$ [1].</param>
     /// <returns>Grip [N]; not above 0 where the belt hangs loose.</returns>
-    /// <remarks>$$(T_0 - T_c)(R - 1)$$</remarks>
+    /// <remarks>
+    /// $$(T_0 - T_c)(R - 1)$$ for rigid mountings; sprung ones give part of $T_c$ back, so this errs on the safe side.
+    /// </remarks>
     [Source("Slip condition of the loop balance, docs/articles/loop-balance.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Grip<T>(T tension, T centrifugalTension, T tensionRatio)

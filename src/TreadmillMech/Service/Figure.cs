@@ -18,12 +18,17 @@ public sealed record Figure(string Name, double Value, string Unit, double? Stan
         return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Unit}";
     }
 
-    private static string Digits(double value) =>
-        Math.Abs(value) switch
+    private static string Digits(double value)
+    {
+        string format = Math.Abs(value) switch
         {
-            >= 100 => value.ToString("0", CultureInfo.InvariantCulture),
-            >= 10 => value.ToString("0.#", CultureInfo.InvariantCulture),
-            >= 1 => value.ToString("0.##", CultureInfo.InvariantCulture),
-            _ => value.ToString("0.###", CultureInfo.InvariantCulture),
+            >= 100 => "0",
+            >= 10 => "0.#",
+            >= 1 => "0.##",
+            _ => "0.###",
         };
+
+        // The third part keeps a small negative number from reading "-0".
+        return value.ToString($"{format};-{format};0", CultureInfo.InvariantCulture);
+    }
 }

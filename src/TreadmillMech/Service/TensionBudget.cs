@@ -18,7 +18,7 @@ public sealed record TensionBudget
     /// <summary>Turns that the thread still has; null where the thread left was not measured.</summary>
     public double? ThreadTurnsLeft { get; init; }
 
-    /// <summary>Elongation of the belt by the turns of this visit [1].</summary>
+    /// <summary>Elongation of the belt by the turns of this visit.</summary>
     public required Figure StrainAdded { get; init; }
 
     /// <summary>Strand tension now; or why it is not known.</summary>

@@ -41,7 +41,8 @@ public static class VisitReview
             Readings = [.. ReadingTable.Of(facts)],
             Refused = [.. facts.Refused],
             Budget = budget,
-            Ladder = QuarterTurns.Ladder(facts.Machine, visit.TestDemand, Math.Min(10, budget.TurnsLeft), options),
+            Ladder = SlipBracket.Ladder(facts, Math.Min(10, budget.TurnsLeft)),
+            MakerFirst = Cautions.MakerFirst,
             OneMoreReading = [.. Proposals.Of(facts)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
             OwnerPage = [.. OwnerPage.Of(verdict, findings)],
@@ -80,6 +81,6 @@ public static class VisitReview
             Cautions.Clear,
             Cautions.Key,
             Cautions.TestUser,
-            Cautions.MakerFirst,
+            Cautions.Electrical,
         ];
 }

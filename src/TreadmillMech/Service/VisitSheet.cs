@@ -15,6 +15,9 @@ public sealed record VisitSheet
     /// <summary>What must be minded before anything else.</summary>
     public required ImmutableArray<string> SafetyNow { get; init; }
 
+    /// <summary>Whose word comes first, and what this sheet is not; to be shown with every sheet.</summary>
+    public required string MakerFirst { get; init; }
+
     /// <summary>What to do next, in order: safety first, then benefit for effort.</summary>
     public required ImmutableArray<NextStep> NextSteps { get; init; }
 

@@ -2,6 +2,7 @@ using MathNet.Numerics.LinearAlgebra;
 using TreadmillMech.Laws;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
+using UnitsNet;
 
 namespace TreadmillMech.Service.Estimation;
 
@@ -46,6 +47,55 @@ public static class LiftTest
             : Conclude(model, best, covariance, Math.Sqrt(misfit / lifts.Count));
     }
 
+    /// <summary>Strand tension at rest after turns from the estimate's bolt position.</summary>
+    /// <param name="machine">The machine the estimate is of.</param>
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="leftTurns">Turns of the left bolt since then; positive tightens.</param>
+    /// <param name="rightTurns">Turns of the right bolt since then.</param>
+    /// <returns>Tension with its uncertainty; no answer where turns were given and the lifts do not tell the stiffness.</returns>
+    /// <exception cref="ArgumentNullException">The machine or the estimate is null.</exception>
+    public static Answer<Estimate<Force>> TensionAfter(
+        Treadmill machine,
+        TensionEstimate estimate,
+        double leftTurns,
+        double rightTurns
+    )
+    {
+        ArgumentNullException.ThrowIfNull(machine);
+        ArgumentNullException.ThrowIfNull(estimate);
+        LoopGeometry loop = new(machine);
+        double lengthening = loop.Lengthening(leftTurns, rightTurns);
+        if (!lengthening.Equals(0) && !estimate.StiffnessObserved)
+        {
+            return new Shortfall(Reason.InputUnknown, Inputs.BeltStiffness.Name);
+        }
+
+        double stiffness = BeltLaws.Stiffness<Real>(
+            Si.ForcePerLength.ToSi(estimate.RelaxedForcePerWidth.Value),
+            loop.Numbers.BeltWidth
+        );
+        double compliance = loop.Numbers.DriveHubCompliance + loop.Numbers.TailHubCompliance;
+        Dual<Real> byLogarithm = Dual<Real>.Exp(Dual<Real>.Variable(Math.Log(stiffness)));
+        Dual<Real> gain = BeltLaws.TensionGain(
+            byLogarithm,
+            lengthening,
+            loop.Length.Value,
+            BeltLaws.CompliantLength(byLogarithm, compliance)
+        );
+        double ofTension = Si.Force.ToSi(estimate.RestTension.StandardUncertainty);
+        double ofLogarithm =
+            Si.ForcePerLength.ToSi(estimate.RelaxedForcePerWidth.StandardUncertainty)
+            / Si.ForcePerLength.ToSi(estimate.RelaxedForcePerWidth.Value);
+        double variance =
+            (ofTension * ofTension)
+            + (gain.Slope * gain.Slope * ofLogarithm * ofLogarithm)
+            + (2 * gain.Slope * Si.Force.ToSi(estimate.Covariance));
+        return new Estimate<Force>(
+            Si.Force.FromSi(Si.Force.ToSi(estimate.RestTension.Value) + gain.Value),
+            Si.Force.FromSi(Math.Sqrt(Math.Max(0, variance)))
+        );
+    }
+
     private static Answer<TensionEstimate> Conclude(
         LiftModel model,
         Vector<double> best,
@@ -70,6 +120,7 @@ public static class LiftTest
         {
             RestTension = new(Si.Force.FromSi(tension), Si.Force.FromSi(Math.Sqrt(covariance[0, 0]))),
             RelaxedForcePerWidth = new(Si.ForcePerLength.FromSi(perWidth), Si.ForcePerLength.FromSi(perWidth * spread)),
+            Covariance = Si.Force.FromSi(covariance[0, 1]),
             StiffnessObserved = model.StiffnessKnown || spread < ObservedShare * model.PriorSpread,
             Misfit = misfit,
         };

@@ -11,9 +11,13 @@ public sealed record TensionEstimate
     /// <summary>Relaxed force per width at 1 %, as estimated; equal to the prior band where the lifts do not tell.</summary>
     public required Estimate<ForcePerLength> RelaxedForcePerWidth { get; init; }
 
+    /// <summary>Covariance of tension and logarithm of stiffness: lifts that leave one open leave both.</summary>
+    internal Force Covariance { get; init; }
+
     /// <summary>
-    /// Whether the lifts tell the stiffness: its spread came out at less than half of the prior's. Two heights at two bolt
-    /// positions do; heights alone or turns alone do not.
+    /// Whether the lifts tell the stiffness: its spread came out at less than half of the prior's. Lifts at one height and
+    /// one bolt position never do; two heights, or a full turn between lifts, do; both together do best. Errors of the
+    /// heights are taken as independent: a bar that reads the same wrong height each time is not covered.
     /// </summary>
     public required bool StiffnessObserved { get; init; }
 

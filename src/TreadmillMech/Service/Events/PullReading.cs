@@ -24,7 +24,10 @@ public sealed record PullReading : Reading
         init => field = Guard.Within(value, Si.Force, 0, 3000);
     }
 
-    /// <summary>Pull of the empty belt, 0 to 1000 N.</summary>
+    /// <summary>
+    /// Pull of the empty belt, 0 to 1000 N. With the drive belt on, the motor is turned along and this reads high as the
+    /// drag of the belt alone.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The pull is outside the range.</exception>
     public required Force EmptyPull
     {

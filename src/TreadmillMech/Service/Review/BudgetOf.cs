@@ -20,8 +20,8 @@ internal static class BudgetOf
             TurnsLeft = threadFirst ? thread!.Value : byVisit,
             ThreadTurnsLeft = thread,
             StrainAdded = new("elongation added", 100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Turns), "%"),
-            Tension = facts.Point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N")),
-            LimitedBy = threadFirst ? "the thread left on the bolts" : $"{most.Name}, {most.Source}",
+            Tension = facts.TensionNow,
+            LimitedBy = threadFirst ? "the thread left on the bolts" : most.Name,
         };
     }
 }

@@ -3,6 +3,17 @@ namespace TreadmillMech.Service.Review;
 /// <summary>The user and the speed against the plate, and the mains against its circuit.</summary>
 internal static class LimitRules
 {
+    /// <summary>Current that the branch circuit bears for a lasting load; null where its rating is not known.</summary>
+    internal static Threshold? LastingLoad(VisitFacts facts) =>
+        facts.Visit.Machine.Supply?.CircuitRating is { } rating
+            ? new(
+                "lasting load on this circuit",
+                facts.Options.ContinuousLoad.Value * Si.Current.ToSi(rating),
+                "A",
+                facts.Options.ContinuousLoad.Source
+            )
+            : null;
+
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
         Treadmill machine = facts.Visit.Machine;
@@ -40,12 +51,10 @@ internal static class LimitRules
             };
         }
 
-        if (machine.Supply is { CircuitRating: { } rating } && facts.MainsCurrent is { } reading)
+        if (LastingLoad(facts) is { } most && facts.MainsCurrent is { } reading)
         {
-            Threshold share = facts.Options.ContinuousLoad;
-            double most = share.Value * Si.Current.ToSi(rating);
             double drawn = Si.Current.ToSi(reading.Current);
-            if (drawn > most)
+            if (drawn > most.Value)
             {
                 yield return new()
                 {
@@ -53,12 +62,12 @@ internal static class LimitRules
                     Severity = Severity.Attend,
                     Statement = "The machine loads its branch circuit beyond the share meant for a lasting load.",
                     Number = new("mains current", drawn, "A"),
-                    Limit = new("lasting load on this circuit", most, "A", share.Source),
+                    Limit = most,
                     Next = new()
                     {
                         Action =
                             "Look for high deck friction first; then have a qualified person look at circuit, cord and other loads on it. Fit no bigger breaker.",
-                        Expect = $"Mains current under load below {new Figure("", most, "A")}.",
+                        Expect = $"Mains current under load below {new Figure("", most.Value, "A")}.",
                         StopAt = "Stop at a warm plug or cord.",
                         Cautions = [Cautions.Electrical],
                     },

@@ -1,4 +1,5 @@
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
 using UnitsNet;
 
 namespace TreadmillMech.Service.Review;
@@ -6,46 +7,42 @@ namespace TreadmillMech.Service.Review;
 /// <summary>The table of readings as found and as left.</summary>
 internal static class ReadingTable
 {
-    internal static IEnumerable<ReadingRow> Of(VisitFacts facts)
+    internal static IEnumerable<ReadingRow> Of(VisitFacts facts) =>
+        Tension(facts).Concat(Friction(facts)).Concat(Slips(facts)).Concat(Tracking(facts)).Concat(Electrical(facts));
+
+    private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
-        if (facts.Tension.Is(out TensionEstimate? tension))
+        if (!facts.Tension.Is(out TensionEstimate? tension))
         {
-            Figure found = new(
-                "strand tension",
-                Si.Force.ToSi(tension.RestTension.Value),
-                "N",
-                Si.Force.ToSi(tension.RestTension.StandardUncertainty)
+            yield break;
+        }
+
+        yield return new(
+            "Strand tension at rest, from all lifts",
+            "N",
+            VisitFacts.InNewtons("strand tension", tension.RestTension),
+            facts.TensionNow.Is(out Figure? now) ? now : null,
+            null
+        );
+        if (tension.StiffnessObserved)
+        {
+            Figure stiffness = new(
+                "relaxed force per width at 1 %",
+                Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.Value) / 1000,
+                "N/mm",
+                Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.StandardUncertainty) / 1000
             );
-            Figure? left =
-                facts.Turns.Equals(0) ? found
-                : facts.Point.RestTension.Is(out Force now) ? new("strand tension", Si.Force.ToSi(now), "N")
-                : null;
-            yield return new("Strand tension at rest", "N", found, left, null);
-            double perMillimetre = Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.Value) / 1000;
-            double spread = Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.StandardUncertainty) / 1000;
-            if (tension.StiffnessObserved)
-            {
-                Figure stiffness = new("relaxed force per width at 1 %", perMillimetre, "N/mm", spread);
-                yield return new("Belt's relaxed force per width at 1 %", "N/mm", stiffness, stiffness, null);
-            }
+            yield return new("Belt's relaxed force per width at 1 %", "N/mm", stiffness, stiffness, null);
         }
+    }
 
-        Figure? friction = facts.Friction.AsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
-        Figure? frictionLeft = facts.Friction.AsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
-        if (friction is not null || frictionLeft is not null)
+    private static IEnumerable<ReadingRow> Friction(VisitFacts facts)
+    {
+        Figure? found = facts.Friction.AsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
+        Figure? left = facts.Friction.AsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
+        if (found is not null || left is not null)
         {
-            yield return new("Deck friction", "", friction, frictionLeft, facts.Options.HighFriction);
-        }
-
-        foreach (ReadingRow row in Slips(facts))
-        {
-            yield return row;
-        }
-
-        if (facts.Tracking is { } tracking)
-        {
-            Figure drift = new("drift", 1000 * Si.Length.ToSi(tracking.DriftToRight) / tracking.Passes, "mm");
-            yield return new("Drift to the right for each pass", "mm", null, drift, null);
+            yield return new("Deck friction", "", found, left, facts.Options.HighFriction);
         }
     }
 
@@ -62,6 +59,66 @@ internal static class ReadingTable
         return rows.Where(r => r.Found is not null || r.Left is not null)
             .Select(r => new ReadingRow(r.Name, "%", r.Found, r.Left, facts.Options.Slip.InPercent()));
     }
+
+    private static IEnumerable<ReadingRow> Tracking(VisitFacts facts)
+    {
+        if (facts.Tracking is not null || facts.TrackingAsFound is not null)
+        {
+            yield return new(
+                "Drift to the right for each pass",
+                "mm",
+                Drift(facts.TrackingAsFound),
+                Drift(facts.Tracking),
+                TrackingRules.Straight
+            );
+        }
+    }
+
+    private static IEnumerable<ReadingRow> Electrical(VisitFacts facts)
+    {
+        List<MotorCurrentReading> motor =
+        [
+            .. facts.Used<MotorCurrentReading>().Where(r => r.State == LoadState.Loaded),
+        ];
+        if (motor.Count > 0)
+        {
+            yield return new(
+                "Motor current under load",
+                "A",
+                Amperes(motor[0].Current),
+                Amperes(motor[^1].Current),
+                null
+            );
+        }
+
+        List<MainsPowerReading> power = [.. facts.Used<MainsPowerReading>().Where(r => r.State == LoadState.Loaded)];
+        if (power.Count > 0)
+        {
+            yield return new("Mains power under load", "W", Watts(power[0].Power), Watts(power[^1].Power), null);
+        }
+
+        List<MainsCurrentReading> mains =
+        [
+            .. facts.Used<MainsCurrentReading>().Where(r => r.State == LoadState.Loaded),
+        ];
+        if (mains.Count > 0)
+        {
+            yield return new(
+                "Mains current under load",
+                "A",
+                Amperes(mains[0].Current),
+                Amperes(mains[^1].Current),
+                LimitRules.LastingLoad(facts)
+            );
+        }
+    }
+
+    private static Figure Amperes(ElectricCurrent current) => new("current", Si.Current.ToSi(current), "A");
+
+    private static Figure Watts(Power power) => new("power", Si.Power.ToSi(power), "W");
+
+    private static Figure? Drift(TrackingReading? reading) =>
+        reading is null ? null : new("drift", 1000 * Si.Length.ToSi(reading.DriftToRight) / reading.Passes, "mm");
 
     private static Figure? Percent(Answer<Estimate<double>>? slip) =>
         slip is { } answer && answer.Is(out Estimate<double> found)

@@ -102,12 +102,7 @@ internal static class SlipRules
     private static NextStep QuarterTurn(VisitFacts facts)
     {
         double step = facts.Options.TurnStep.Value;
-        ImmutableArray<LadderStep> ladder = QuarterTurns.Ladder(
-            facts.Machine,
-            facts.Visit.TestDemand,
-            step,
-            facts.Options
-        );
+        ImmutableArray<LadderStep> ladder = SlipBracket.Ladder(facts, step);
         LadderStep after = ladder[^1];
         string predicted =
             after.Margin.Is(out Figure? margin) && ladder[0].Margin.Is(out Figure? now)
@@ -179,23 +174,23 @@ internal static class SlipRules
         if (lastSlip >= 0)
         {
             (double slipped, double held) = (facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
+            Figure? margin = facts.Point.BeltMargin.Is(out double known)
+                ? new("margin", known, "")
+                : SlipBracket.Margin(facts, facts.Turns);
             yield return new()
             {
                 Subject = Subject.RunningBelt,
                 Severity = Severity.Attend,
                 Statement =
                     $"The running belt was slack: it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} on both bolts.",
-                Number = facts.Point.BeltMargin.Is(out double known) ? new("margin", known, "") : null,
-                Limit = facts.Options.WantedMargin,
+                Number = margin,
+                Limit = margin is null ? null : facts.Options.WantedMargin,
                 For =
                 [
                     "The slip tests, before and after.",
                     .. held > slipped ? ["More tension alone cured it."] : Array.Empty<string>(),
                 ],
-                Next =
-                    facts.Point.BeltMargin.Is(out double margin) && margin >= facts.Options.WantedMargin.Value
-                        ? null
-                        : Reserve(facts, budget),
+                Next = margin?.Value >= facts.Options.WantedMargin.Value ? null : Reserve(facts, budget),
             };
         }
         else if (

@@ -5,8 +5,11 @@ namespace TreadmillMech.Service.Review;
 /// <summary>A belt that drifts to one side.</summary>
 internal static class TrackingRules
 {
-    /// <summary>Drift of 1 mm in ten passes counts as straight; common practice, no source.</summary>
     private const double StraightPerPass = 1e-4;
+
+    /// <summary>Drift for each pass that counts as straight.</summary>
+    internal static Threshold Straight { get; } =
+        new("straight", 1000 * StraightPerPass, "mm", "common practice, no source");
 
     internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft)
     {
@@ -26,7 +29,7 @@ internal static class TrackingRules
             Severity = Severity.Attend,
             Statement = $"The running belt drifts to the {towards}.",
             Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
-            Limit = new("straight", 1000 * StraightPerPass, "mm", "common practice, no source"),
+            Limit = Straight,
             For = [$"Counted over {reading.Passes} passes at a jog."],
             Next = Step(facts, reading, towards, turnsLeft > 0),
         };

@@ -60,8 +60,19 @@ internal sealed class VisitFacts
 
     internal MainsCurrentReading? MainsCurrent { get; private set; }
 
+    /// <summary>Drift as found; the last one counts as left where no bolt was turned after it.</summary>
+    internal TrackingReading? TrackingAsFound { get; private set; }
+
     /// <summary>Strand tension at the bolt position of the beginning of the visit.</summary>
     internal Answer<TensionEstimate> Tension { get; }
+
+    /// <summary>Strand tension at rest now, with its uncertainty.</summary>
+    internal Answer<Figure> TensionNow =>
+        Tension.Is(out TensionEstimate? estimate)
+            ? LiftTest
+                .TensionAfter(Visit.Machine, estimate, LeftTurns, RightTurns)
+                .Then(t => InNewtons("strand tension", t))
+            : Point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
 
     /// <summary>The machine as it is now, with what the readings of this visit found.</summary>
     internal Treadmill Machine { get; }
@@ -88,6 +99,13 @@ internal sealed class VisitFacts
 
     internal OperatingPoint Point => Machine.At(Visit.TestDemand);
 
+    /// <summary>Events of a kind, in order, without the refused ones.</summary>
+    internal IEnumerable<TEvent> Used<TEvent>()
+        where TEvent : VisitEvent => Visit.Events.Where((_, i) => !refusedIndices.Contains(i)).OfType<TEvent>();
+
+    internal static Figure InNewtons(string name, Estimate<Force> estimate) =>
+        new(name, Si.Force.ToSi(estimate.Value), "N", Si.Force.ToSi(estimate.StandardUncertainty));
+
     private void Walk()
     {
         for (int i = 0; i < Visit.Events.Length; i++)
@@ -111,6 +129,7 @@ internal sealed class VisitFacts
                 break;
             case TrackingReading tracking:
                 Tracking = tracking;
+                TrackingAsFound ??= Turns.Equals(0) && LeftTurns.Equals(0) ? tracking : null;
                 break;
             case WipeReading wipe:
                 Wiped(wipe);
@@ -212,37 +231,41 @@ internal sealed class VisitFacts
     }
 
     private Force? PulledEmpty() =>
-        Enumerable
-            .Range(0, Visit.Events.Length)
-            .Where(i => !refusedIndices.Contains(i))
-            .Select(i => Visit.Events[i])
-            .OfType<PullReading>()
-            .LastOrDefault(p => Si.Force.ToSi(p.EmptyPull) <= 500)
-            ?.EmptyPull;
+        Used<PullReading>().LastOrDefault(p => Si.Force.ToSi(p.EmptyPull) <= 500)?.EmptyPull;
 
     private Answer<SlipLocation> Locate(bool first)
     {
-        List<(int Index, SpeedReading Reading)> speeds = [];
-        int lastWork = -1;
+        // A reading stands for the belts as they are now while no work but turns taken back lies after it, and for the
+        // belts as found while no work lies before it.
+        List<(int Work, double Left, double Right, SpeedReading Reading)> speeds = [];
+        int work = 0;
+        double left = 0;
+        double right = 0;
         for (int i = 0; i < Visit.Events.Length; i++)
         {
-            if (Visit.Events[i] is SpeedReading reading && !refusedIndices.Contains(i))
+            switch (Visit.Events[i])
             {
-                speeds.Add((i, reading));
-            }
-            else if (Visit.Events[i] is TakeUpAction or DriveBeltAction or CleanAction { Place: CleanedPlace.Rollers })
-            {
-                lastWork = first && lastWork >= 0 ? lastWork : i;
+                case SpeedReading reading when !refusedIndices.Contains(i):
+                    speeds.Add((work, left, right, reading));
+                    break;
+                case TakeUpAction turned:
+                    left += turned.LeftTurns;
+                    right += turned.RightTurns;
+                    break;
+                case DriveBeltAction or CleanAction { Place: CleanedPlace.Rollers }:
+                    work++;
+                    break;
+                default:
+                    break;
             }
         }
 
-        // As found: before the first work on the belts. Now: after the last.
-        bool InTime(int index) => lastWork < 0 || (first ? index < lastWork : index > lastWork);
-        SpeedReading? loaded = speeds
-            .LastOrDefault(s => s.Reading.State == LoadState.Loaded && InTime(s.Index))
-            .Reading;
+        (int asked, double atLeft, double atRight) = first ? (0, 0, 0) : (work, LeftTurns, RightTurns);
+        bool Stands((int Work, double Left, double Right, SpeedReading Reading) s) =>
+            s.Work == asked && Math.Abs(s.Left - atLeft) < 1e-9 && Math.Abs(s.Right - atRight) < 1e-9;
+        SpeedReading? loaded = speeds.LastOrDefault(s => s.Reading.State == LoadState.Loaded && Stands(s)).Reading;
         SpeedReading? unloaded =
-            speeds.LastOrDefault(s => s.Reading.State == LoadState.Unloaded && InTime(s.Index)).Reading
+            speeds.LastOrDefault(s => s.Reading.State == LoadState.Unloaded && Stands(s)).Reading
             ?? speeds.LastOrDefault(s => s.Reading.State == LoadState.Unloaded).Reading;
         return loaded is null || unloaded is null
             ? new Shortfall(Reason.InputUnknown, "speeds")

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>
+/// The margin from slip tests on the ladder of turns: slipping at one tension and holding at the next, the belt's limit
+/// for this demand lies between, whatever the friction.
+/// </summary>
+internal static class SlipBracket
+{
+    /// <summary>The ladder from now; margins from the slip tests where the friction of the roller is not known.</summary>
+    internal static ImmutableArray<LadderStep> Ladder(VisitFacts facts, double turns) =>
+        [
+            .. QuarterTurns
+                .Ladder(facts.Machine, facts.Visit.TestDemand, turns, facts.Options)
+                .Select(rung =>
+                    !rung.Margin.Found && Margin(facts, facts.Turns + rung.Turns) is { } margin
+                        ? rung with
+                        {
+                            Margin = margin,
+                        }
+                        : rung
+                ),
+        ];
+
+    /// <summary>Margin at a number of turns of this visit; null where the tests or the tension do not tell.</summary>
+    internal static Figure? Margin(VisitFacts facts, double turns)
+    {
+        double[] slipped = [.. facts.SlipTests.Where(t => t.Slipped).Select(t => t.Turns)];
+        double[] held = [.. facts.SlipTests.Where(t => !t.Slipped).Select(t => t.Turns)];
+        if (slipped.Length == 0 || held.Length == 0 || slipped.Max() >= held.Min())
+        {
+            return null;
+        }
+
+        if (Pressing(facts, slipped.Max()) is not { } low || Pressing(facts, held.Min()) is not { } high || low <= 0)
+        {
+            return null;
+        }
+
+        double least = Pressing(facts, turns)!.Value / high;
+        double most = Pressing(facts, turns)!.Value / low;
+        return new("margin", 0.5 * (least + most), "", (most - least) / Math.Sqrt(12));
+    }
+
+    /// <summary>Strand tension above its centrifugal part at a number of turns of this visit [N].</summary>
+    private static double? Pressing(VisitFacts facts, double turns)
+    {
+        Treadmill machine = facts.Machine with
+        {
+            TakeUp = facts.Machine.TakeUp with
+            {
+                LeftTurns = facts.Visit.Machine.TakeUp.LeftTurns + turns,
+                RightTurns = facts.Visit.Machine.TakeUp.RightTurns + turns,
+            },
+        };
+        OperatingPoint point = machine.At(facts.Visit.TestDemand);
+        return point.RestTension.Is(out Force tension)
+            ? Si.Force.ToSi(tension) - point.Numbers.CentrifugalTension
+            : null;
+    }
+}

@@ -21,24 +21,34 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
 {
     private readonly OutputNumbers<Real> si;
     private readonly ulong unknown;
+    private readonly double leastTorque;
+    private readonly double strikePosition;
+    private readonly double centreDistance;
     private readonly double voltageLimit;
     private readonly double currentLimit;
     private readonly double pulleyCentres;
     private readonly double pulleyGap;
-    private readonly bool canBrake;
     private readonly bool directDrive;
 
     private OperatingPoint(in Scenario scenario, bool canBrake)
     {
         OperatingPointModel.Run(in scenario.Numbers, in scenario.Kinds, out si);
         unknown = scenario.Unknown;
+        leastTorque = canBrake ? double.NegativeInfinity : -scenario.Numbers.MotorFrictionTorque;
+        strikePosition = scenario.Numbers.StrikePosition;
+        centreDistance = scenario.Numbers.CentreDistance;
         voltageLimit = scenario.Numbers.MotorVoltageLimit;
         currentLimit = scenario.Numbers.MotorCurrentLimit;
         pulleyCentres = scenario.Numbers.PulleyCentreDistance;
         pulleyGap =
             pulleyCentres - (0.5 * (scenario.Numbers.MotorPulleyDiameter + scenario.Numbers.RollerPulleyDiameter));
-        this.canBrake = canBrake;
         directDrive = scenario.Kinds.Tensioning == Tensioning.DirectDrive;
+        if (directDrive || pulleyGap <= 0)
+        {
+            // What rests on a drive belt that is not there, or cannot be, is not left as an infinity or NaN.
+            (si.DriveBeltMargin, si.DriveBeltSlide, si.MotorHubLoad) = (0, 0, 0);
+        }
+
         if (unknown != 0)
         {
             Blank(ref si, unknown);
@@ -82,22 +92,16 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public Answer<Power> PullPower => Give(Outputs.PullPower, Si.Power, si.PullPower);
 
     /// <summary>Strand tension of the running belt at rest, with the turns given.</summary>
-    public Answer<Force> RestTension => Give(Outputs.TensionNow, Si.Force, si.TensionNow);
+    public Answer<Force> RestTension =>
+        Known(Outputs.TensionNow) && si.TensionNow < 0
+            ? Slack(Outputs.TensionNow, si.TensionNow)
+            : Give(Outputs.TensionNow, Si.Force, si.TensionNow);
 
     /// <summary>Tension of the slack side at the worst phase of the stride.</summary>
-    public Answer<Force> SlackTension =>
-        Known(Outputs.SlackTension) && si.SlackTension < si.CentrifugalTension
-            ? new Shortfall(
-                Reason.SlackBelt,
-                Outputs.SlackTension.Name,
-                si.CentrifugalTension,
-                si.SlackTension,
-                Outputs.SlackTension.Unit
-            )
-            : Give(Outputs.SlackTension, Si.Force, si.SlackTension);
+    public Answer<Force> SlackTension => OfTautBelt(Outputs.SlackTension, si.SlackTension);
 
     /// <summary>Tension of the tight side at the worst phase of the stride.</summary>
-    public Answer<Force> TightTension => Give(Outputs.TightTension, Si.Force, si.TightTension);
+    public Answer<Force> TightTension => OfTautBelt(Outputs.TightTension, si.TightTension);
 
     /// <summary>
     /// Least grip over demand of the running belt over the stride; below 1 it slips for a moment. See also
@@ -105,17 +109,11 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     /// </summary>
     public Answer<double> BeltMargin =>
         Known(Outputs.BeltMargin) && si.TensionNow <= si.CentrifugalTension
-            ? new Shortfall(
-                Reason.SlackBelt,
-                Outputs.TensionNow.Name,
-                si.CentrifugalTension,
-                si.TensionNow,
-                Outputs.TensionNow.Unit
-            )
-            : Give(Outputs.BeltMargin, Si.One, si.BeltMargin);
+            ? Slack(Outputs.TensionNow, si.TensionNow)
+            : OfPlacedFoot(Outputs.BeltMargin, Si.One, si.BeltMargin);
 
     /// <summary>Slide of the running belt on its drive roller in one step.</summary>
-    public Answer<Length> BeltSlide => Give(Outputs.BeltSlide, Si.Length, si.BeltSlide);
+    public Answer<Length> BeltSlide => OfPlacedFoot(Outputs.BeltSlide, Si.Length, si.BeltSlide);
 
     /// <summary>Least grip over demand of the drive belt over the stride, ribs taken as new.</summary>
     public Answer<double> DriveBeltMargin => OfDriveBelt(Outputs.DriveBeltMargin, Si.One, si.DriveBeltMargin);
@@ -124,10 +122,10 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public Answer<Length> DriveBeltSlide => OfDriveBelt(Outputs.DriveBeltSlide, Si.Length, si.DriveBeltSlide);
 
     /// <summary>Mean load of the running belt on the drive roller's hubs, both together; the drive belt's is apart.</summary>
-    public Answer<Force> DriveRollerHubLoad => Give(Outputs.DriveRollerHubLoad, Si.Force, si.DriveRollerHubLoad);
+    public Answer<Force> DriveRollerHubLoad => OfTautBelt(Outputs.DriveRollerHubLoad, si.DriveRollerHubLoad);
 
     /// <summary>Mean load of the running belt on the undriven roller's hubs, both together.</summary>
-    public Answer<Force> TailRollerHubLoad => Give(Outputs.TailRollerHubLoad, Si.Force, si.TailRollerHubLoad);
+    public Answer<Force> TailRollerHubLoad => OfTautBelt(Outputs.TailRollerHubLoad, si.TailRollerHubLoad);
 
     /// <summary>Mean load of the drive belt on the motor's shaft.</summary>
     public Answer<Force> MotorHubLoad => OfDriveBelt(Outputs.MotorHubLoad, Si.Force, si.MotorHubLoad);
@@ -220,7 +218,9 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
             && voltageLimit.Equals(other.voltageLimit)
             && currentLimit.Equals(other.currentLimit)
             && pulleyGap.Equals(other.pulleyGap)
-            && canBrake == other.canBrake
+            && leastTorque.Equals(other.leastTorque)
+            && strikePosition.Equals(other.strikePosition)
+            && centreDistance.Equals(other.centreDistance)
             && directDrive == other.directDrive;
     }
 
@@ -266,16 +266,38 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
                 Inputs.All[BitOperations.TrailingZeroCount(output.Needs & unknown)].Name
             );
 
+    private Shortfall Slack(Output output, double tension) =>
+        new(Reason.SlackBelt, output.Name, si.CentrifugalTension, tension, output.Unit);
+
+    /// <summary>What needs the foot to strike on the belt between the rollers.</summary>
+    private Answer<TQuantity> OfPlacedFoot<TQuantity>(Output output, Dimension<TQuantity> dimension, double value)
+        where TQuantity : struct =>
+        strikePosition > centreDistance
+            ? new Shortfall(
+                Reason.NotInRange,
+                Inputs.StrikePosition.Name,
+                strikePosition,
+                centreDistance,
+                Inputs.StrikePosition.Unit
+            )
+            : Give(output, dimension, value);
+
+    /// <summary>What makes sense only while the slack side presses on its rollers at every phase.</summary>
+    private Answer<Force> OfTautBelt(Output output, double value) =>
+        Known(output) && Known(Outputs.SlackTension) && si.SlackTension < si.CentrifugalTension
+            ? Slack(Outputs.SlackTension, si.SlackTension)
+            : OfPlacedFoot(output, Si.Force, value);
+
     private Answer<TQuantity> Motor<TQuantity>(Output output, Dimension<TQuantity> dimension, double value)
         where TQuantity : struct
     {
-        if (Known(Outputs.MotorTorque) && !canBrake && si.MotorTorque < 0)
+        if (Known(Outputs.MotorTorque) && si.MotorTorque < leastTorque)
         {
             return new Shortfall(
                 Reason.DriveCannotBrake,
                 Outputs.MotorTorque.Name,
                 si.MotorTorque,
-                0,
+                leastTorque,
                 Outputs.MotorTorque.Unit
             );
         }

@@ -18,7 +18,7 @@ public readonly record struct Shortfall(Reason Why, string About, double Needed,
 
     /// <summary>The shortfall in words.</summary>
     public override string ToString() =>
-        Unit.Length == 0
+        string.IsNullOrEmpty(Unit)
             ? $"{Why}: {About}"
             : string.Create(
                 CultureInfo.InvariantCulture,

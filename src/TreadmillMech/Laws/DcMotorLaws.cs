@@ -15,7 +15,7 @@ public static class DcMotorLaws
     /// <param name="resistance">Armature resistance at its temperature, $R$ [ohm].</param>
     /// <param name="brushDrop">Voltage lost at both brushes, $V_b$ [V].</param>
     /// <returns>Voltage, $V$ [V].</returns>
-    /// <remarks>$$V = k\,\omega + I R + V_b$$ for a current that drives.</remarks>
+    /// <remarks>$$V = k\,\omega + I R + V_b$$ for a current that drives; where it brakes, the drop is negative.</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., ch. 7")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Voltage<T>(T motorConstant, T motorSpeed, T current, T resistance, T brushDrop)

@@ -16,7 +16,6 @@ internal static class GaitStage
     )
         where T : struct, IReal<T>
     {
-        T v = x.BeltSpeed;
         T bound = kinds.Gait switch
         {
             Gait.Walking => double.PositiveInfinity,
@@ -24,11 +23,35 @@ internal static class GaitStage
             _ => OperatingPointModel.RunningAbove,
         };
 
+        T usual = Contact(in x, in kinds, bound, ref work, ref y);
+        Shape(in x, in kinds, bound, ref work);
+        y.NoticeBits = Outside(in x, bound, y.StepFrequencyUsed / usual);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Contact<T>(
+        in MachineNumbers<T> x,
+        in MachineKinds kinds,
+        T bound,
+        ref Workings<T> work,
+        ref OutputNumbers<T> y
+    )
+        where T : struct, IReal<T>
+    {
+        T v = x.BeltSpeed;
         T usual = T.IfLess(bound, v, GaitLaws.RunningStepFrequency(v), GaitLaws.WalkingStepFrequency(v));
         y.StepFrequencyUsed = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
         y.DutyFactor = T.IfLess(bound, v, GaitLaws.RunningDutyFactor(v), GaitLaws.WalkingDutyFactor(v));
         y.ContactTime = GaitLaws.ContactTime(y.DutyFactor, y.StepFrequencyUsed);
         work.StepTime = 1 / y.StepFrequencyUsed;
+        return usual;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Shape<T>(in MachineNumbers<T> x, in MachineKinds kinds, T bound, ref Workings<T> work)
+        where T : struct, IReal<T>
+    {
+        T v = x.BeltSpeed;
         work.Stride.ThirdHarmonic = T.IfLess(
             bound,
             v,
@@ -43,7 +66,6 @@ internal static class GaitStage
         );
         work.Stride.Braking =
             (kinds.BrakingPeakGiven ? x.BrakingPeak : GaitLaws.BrakingPeak(v)) * x.PersonMass * Gravity.Standard;
-        y.NoticeBits = Outside(in x, bound, y.StepFrequencyUsed / usual);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -16,18 +16,32 @@ internal static class LoadStage
     )
         where T : struct, IReal<T>
     {
-        work.MeanNormalForce = GaitLaws.MeanNormalForce(x.PersonMass, x.Incline, x.RailSupport);
-        T amplitude = GaitLaws.NormalAmplitude(work.MeanNormalForce, y.DutyFactor, work.Stride.ThirdHarmonic);
-        y.PeakFootForce = amplitude * GaitLaws.NormalShapePeak(work.Stride.ThirdHarmonic);
+        Normal(in x, ref work, ref y);
+        Tangential(in x, ref work, ref y);
+        Places(in x, in kinds, ref work, in y);
+    }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Normal<T>(in MachineNumbers<T> x, ref Workings<T> work, ref OutputNumbers<T> y)
+        where T : struct, IReal<T>
+    {
+        work.MeanNormalForce = GaitLaws.MeanNormalForce(x.PersonMass, x.Incline, x.RailSupport);
+        work.NormalAmplitude = GaitLaws.NormalAmplitude(work.MeanNormalForce, y.DutyFactor, work.Stride.ThirdHarmonic);
+        y.PeakFootForce = work.NormalAmplitude * GaitLaws.NormalShapePeak(work.Stride.ThirdHarmonic);
+        y.DeckFrictionPower = DeckLaws.FrictionPower(x.DeckFriction, work.MeanNormalForce, x.BeltSpeed);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Tangential<T>(in MachineNumbers<T> x, ref Workings<T> work, ref OutputNumbers<T> y)
+        where T : struct, IReal<T>
+    {
         // Incline and rails act through the feet, hence with the normal force over time.
         T tangential = GaitLaws.MeanTangentialForce(x.PersonMass, x.Incline, x.RailSupport, x.RailForce);
         T relative = tangential / T.Max(work.MeanNormalForce, double.Epsilon);
-        work.Stride.NormalLoad = DeckLaws.FrictionForce(x.DeckFriction, amplitude) + (amplitude * relative);
+        work.Stride.NormalLoad =
+            DeckLaws.FrictionForce(x.DeckFriction, work.NormalAmplitude) + (work.NormalAmplitude * relative);
         work.Stride.Drag = x.BeltDrag;
-        y.DeckFrictionPower = DeckLaws.FrictionPower(x.DeckFriction, work.MeanNormalForce, x.BeltSpeed);
         y.MeanPull = DeckLaws.FrictionForce(x.DeckFriction, work.MeanNormalForce) + tangential + x.BeltDrag;
-        Places(in x, in kinds, ref work, in y);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -34,7 +34,7 @@ internal static class MotorStage
             y.MotorSpeed,
             y.MeanCurrent,
             x.ArmatureResistance,
-            x.BrushDrop
+            T.IfLess(y.MeanCurrent, 0, -x.BrushDrop, x.BrushDrop)
         );
 
         // The ripple of the current heats the winding but gives no mean power to the shaft.

@@ -302,7 +302,8 @@ public static class Outputs
             Inputs.MotorFrictionTorque,
             Inputs.ArmatureResistance,
             Inputs.ControllerEfficiency,
-            Inputs.PowerFactor
+            Inputs.PowerFactor,
+            Inputs.MainsVoltage
         );
 
     /// <summary>Notices, one bit a row of the table of ranges, as a number.</summary>

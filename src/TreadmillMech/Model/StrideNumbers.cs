@@ -60,4 +60,18 @@ internal struct StrideNumbers<T>
 
         return lifted;
     }
+
+    /// <summary>The same numbers as constants of a derivative by the place.</summary>
+    internal StrideNumbers<Dual<T>> Once()
+    {
+        StrideNumbers<Dual<T>> lifted = default;
+        Span<T> from = NumbersAccess.Fields<StrideNumbers<T>, T>(ref this);
+        Span<Dual<T>> to = NumbersAccess.Fields<StrideNumbers<Dual<T>>, Dual<T>>(ref lifted);
+        for (int i = 0; i < from.Length; i++)
+        {
+            to[i] = new(from[i], 0);
+        }
+
+        return lifted;
+    }
 }

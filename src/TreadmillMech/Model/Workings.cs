@@ -14,6 +14,7 @@ internal struct Workings<T>
     internal T TailCompliantLength;
     internal T Grip;
     internal T MeanNormalForce;
+    internal T NormalAmplitude;
     internal T MeanSharedPull;
     internal T StepTime;
     internal T SpeedRatio;

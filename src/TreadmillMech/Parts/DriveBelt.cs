@@ -71,7 +71,7 @@ public sealed record DriveBelt
     } = Si.Angle.FromSi(2 * Math.PI / 9);
 
     /// <summary>
-    /// Mass for each length, up to 1 kg/m; null where unknown, and its centrifugal tension, a few newtons, is left out.
+    /// Mass for each length, 0.001 to 1 kg/m; null where unknown, and its centrifugal tension, a few newtons, is left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside the range.</exception>
     public LinearDensity? MassPerLength

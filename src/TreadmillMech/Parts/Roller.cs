@@ -22,7 +22,7 @@ public sealed record Roller
     }
 
     /// <summary>
-    /// Moment of inertia with all that turns with it, up to 1 kg m2; null for that of a steel tube of 3 mm wall as long
+    /// Moment of inertia with all that turns with it, 1e-6 to 1 kg m2; null for that of a steel tube of 3 mm wall as long
     /// as the belt is wide (common practice, no source). Only the slide of a slipping belt depends on it.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The moment is outside the range.</exception>
@@ -32,7 +32,7 @@ public sealed record Roller
         init => field = Guard.Within(value, Si.Inertia, 1e-6, 1);
     }
 
-    /// <summary>Force on the hubs for each travel of the mounting, 50 N/mm or more; null for a rigid frame.</summary>
+    /// <summary>Force on the hubs for each travel of the mounting, 50 N/mm to 1 MN/mm; null for a rigid frame.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The stiffness is outside the range.</exception>
     public ForcePerLength? HubStiffness
     {

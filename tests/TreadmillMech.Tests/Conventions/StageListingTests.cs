@@ -1,0 +1,20 @@
+namespace TreadmillMech.Tests.Conventions;
+
+/// <summary>The compiler's budget for inlining holds for the stages: which operators are left as calls.</summary>
+public sealed class StageListingTests
+{
+    // Measured with the compiler of .NET 10. A number may only go down: split a stage rather than raise it.
+    [Theory]
+    [InlineData("Real", 0)]
+    [InlineData("Lanes", 0)]
+    [InlineData("Dual`1[TreadmillMech.Numbers.Real]", 39)]
+    [InlineData("Dual`1[TreadmillMech.Numbers.Lanes]", 14)]
+    [InlineData("Dual`1[TreadmillMech.Numbers.Dual`1[TreadmillMech.Numbers.Real]]", 36)]
+    [InlineData("Dual`1[TreadmillMech.Numbers.Dual`1[TreadmillMech.Numbers.Lanes]]", 18)]
+    public void NoStageLeavesMoreCallsThanMeasured(string numberType, int measured)
+    {
+        IReadOnlyDictionary<string, int> leftovers = StageListing.Leftovers(numberType);
+        Assert.Contains(leftovers.Keys, method => method.Contains("Stride:At", StringComparison.Ordinal));
+        Assert.True(leftovers.Values.Sum() <= measured, $"{leftovers.Values.Sum()}\n{StageListing.Detail(numberType)}");
+    }
+}

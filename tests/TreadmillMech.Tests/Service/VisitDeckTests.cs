@@ -1,0 +1,105 @@
+using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
+
+namespace TreadmillMech.Tests.Service;
+
+public sealed class VisitDeckTests
+{
+    private static readonly VisitEvent[] Service = [Happened.Cleaned(CleanedPlace.Deck), Happened.Oiled(15)];
+
+    [Fact]
+    public void ADryDeckIsCleanedAndLubricatedWithItsDoseAndTheFallExpected()
+    {
+        VisitSheet sheet = Visits.Review(Happened.Pull(0.36));
+        Finding finding = sheet.About(Subject.Deck);
+        Assert.Equal(Severity.Attend, finding.Severity);
+        Assert.Equal(0.36, finding.Number!.Value, 1e-9);
+        Visits.Says("Clean deck and underside", finding.Next!.Action);
+        Visits.Says("15 mL (maker's plate)", finding.Next.Action);
+
+        // 0.18 over 0.36.
+        Visits.Says("falls to 50 %", finding.Next.Expect);
+        Visits.Says("less than 15 %", finding.Next.StopAt);
+        Assert.Empty(finding.Against);
+    }
+
+    [Fact]
+    public void AFrictionHardlyAboveTheLimitSaysItMayBeInOrder() =>
+        Assert.Single(Visits.Review(Happened.Pull(0.252)).About(Subject.Deck).Against);
+
+    [Fact]
+    public void ADeckInOrderNeedsNothing()
+    {
+        Finding finding = Visits.Review(Happened.Pull(0.2)).About(Subject.Deck);
+        Assert.Equal(Severity.Note, finding.Severity);
+        Assert.Null(finding.Next);
+        Visits.Says("needs no lubricant", finding.Statement);
+    }
+
+    // Current down by a tenth after cleaning and lubricating: worn out; by half: was dry (common practice).
+    [Theory]
+    [InlineData(0.36, 0.33, "belt and deck are worn")]
+    [InlineData(0.5, 0.3, "still high")]
+    public void AfterServiceTheFallTellsWearFromDryness(double found, double left, string says)
+    {
+        Finding finding = Visits.Review([Happened.Pull(found), .. Service, Happened.Pull(left)]).About(Subject.Deck);
+        Visits.Says(says, finding.Statement);
+        Visits.Says("Add no more lubricant", finding.Next!.Action);
+    }
+
+    [Fact]
+    public void AServiceThatCuredIsNotedInTheTable()
+    {
+        VisitSheet sheet = Visits.Review([Happened.Pull(0.36), .. Service, Happened.Pull(0.18)]);
+        Visits.Says("in order after the service", sheet.About(Subject.Deck).Statement);
+        ReadingRow row = Assert.Single(sheet.Readings, r => r.Name == "Deck friction");
+        Assert.Equal(0.36, row.AsFound!.Value, 1e-9);
+        Assert.Equal(0.18, row.AsLeft!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void AWaxedDeckGetsNoLubricant()
+    {
+        Treadmill waxed = Machines.Plain with { Deck = Machines.Plain.Deck with { PreWaxed = true } };
+        string action = Visits.Review(waxed, Happened.Pull(0.36)).About(Subject.Deck).Next!.Action;
+        Visits.Says("Add no lubricant: this deck comes waxed", action);
+        Assert.DoesNotContain("mL", action, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(WipedPlace.BeltUnderside)]
+    [InlineData(WipedPlace.DriveRoller)]
+    [InlineData(WipedPlace.BeltTop)]
+    public void WhereThereIsOilNoneIsAdded(WipedPlace place)
+    {
+        VisitSheet sheet = Visits.Review(Happened.Wiped(place, WipedTrace.Oil), Happened.Pull(0.36));
+        Visits.Says("before any lubricant", sheet.About(Subject.Deck).Next!.Action);
+    }
+
+    [Fact]
+    public void AnUnknownDoseIsTheMakers()
+    {
+        Treadmill bare = Machines.Plain with { Plate = null, Deck = new() };
+        Visits.Says("maker's manual", Visits.Review(bare, Happened.Pull(0.36)).About(Subject.Deck).Next!.Action);
+    }
+
+    // 0.65 x 500 W / 2 m/s over 118 kg x 9.80665: 0.1404.
+    [Fact]
+    public void MainsPowerTellsTheFrictionWhereNothingBetterDoes()
+    {
+        Finding finding = Visits
+            .Review(Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
+            .About(Subject.Deck);
+        Assert.Equal(0.65 * 500 / 2 / (118 * 9.80665), finding.Number!.Value, 1e-9);
+        Visits.Says("mains power", Assert.Single(finding.For));
+    }
+
+    [Fact]
+    public void APullIsBelievedBeforeMainsPower()
+    {
+        Finding finding = Visits
+            .Review(Happened.Pull(0.2), Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
+            .About(Subject.Deck);
+        Assert.Equal(0.2, finding.Number!.Value, 1e-9);
+    }
+}

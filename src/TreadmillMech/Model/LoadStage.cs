@@ -17,6 +17,7 @@ internal static class LoadStage
         where T : struct, IReal<T>
     {
         Normal(in x, ref work, ref y);
+        y.PeakFootForce = Peak(in work);
         Tangential(in x, ref work, ref y);
         Places(in x, in kinds, ref work, in y);
     }
@@ -27,9 +28,12 @@ internal static class LoadStage
     {
         work.MeanNormalForce = GaitLaws.MeanNormalForce(x.PersonMass, x.Incline, x.RailSupport);
         work.NormalAmplitude = GaitLaws.NormalAmplitude(work.MeanNormalForce, y.DutyFactor, work.Stride.ThirdHarmonic);
-        y.PeakFootForce = work.NormalAmplitude * GaitLaws.NormalShapePeak(work.Stride.ThirdHarmonic);
         y.DeckFrictionPower = DeckLaws.FrictionPower(x.DeckFriction, work.MeanNormalForce, x.BeltSpeed);
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Peak<T>(in Workings<T> work)
+        where T : struct, IReal<T> => work.NormalAmplitude * GaitLaws.NormalShapePeak(work.Stride.ThirdHarmonic);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Tangential<T>(in MachineNumbers<T> x, ref Workings<T> work, ref OutputNumbers<T> y)

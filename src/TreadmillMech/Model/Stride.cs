@@ -69,9 +69,15 @@ internal static class Stride
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Foot<T>(in StrideNumbers<T> stride, T phase)
-        where T : struct, IReal<T> =>
-        (stride.NormalLoad * GaitLaws.NormalShape(phase, stride.ThirdHarmonic))
-        + (stride.Braking * GaitLaws.ForeAftShape(phase, stride.BrakingShare));
+        where T : struct, IReal<T> => Normal(in stride, phase) + ForeAft(in stride, phase);
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Normal<T>(in StrideNumbers<T> stride, T phase)
+        where T : struct, IReal<T> => stride.NormalLoad * GaitLaws.NormalShape(phase, stride.ThirdHarmonic);
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T ForeAft<T>(in StrideNumbers<T> stride, T phase)
+        where T : struct, IReal<T> => stride.Braking * GaitLaws.ForeAftShape(phase, stride.BrakingShare);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Share<T>(in StrideNumbers<T> stride, T phase)

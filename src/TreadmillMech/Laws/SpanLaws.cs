@@ -46,4 +46,32 @@ public static class SpanLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T TensionFromDeflection<T>(T force, T deflection, T span)
         where T : struct, IReal<T> => force * span / (4 * deflection);
+
+    /// <summary>Tension of a stiff span from its lowest frequency [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="massPerLength">Mass per length, $m'$ [kg/m].</param>
+    /// <param name="span">Free length, $\ell$ [m], above 0.</param>
+    /// <param name="frequency">Lowest frequency, $f$ [Hz].</param>
+    /// <param name="bendingStiffness">Bending stiffness of the belt, $EI$ [N m2].</param>
+    /// <returns>Tension, $T$ [N].</returns>
+    /// <remarks>$$T = 4 m' \ell^2 f^2 - \frac{\pi^2 EI}{\ell^2}$$ ends free to turn.</remarks>
+    [Source("Tensioned beam on simple supports, first mode; Timoshenko, Vibration Problems in Engineering")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StiffTensionFromFrequency<T>(T massPerLength, T span, T frequency, T bendingStiffness)
+        where T : struct, IReal<T> =>
+        TensionFromFrequency(massPerLength, span, frequency) - (Math.PI * Math.PI * bendingStiffness / (span * span));
+
+    /// <summary>Tension of a stiff span from a small deflection at its middle [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="force">Force at mid-span, $F$ [N].</param>
+    /// <param name="deflection">Deflection at mid-span, $\delta$ [m], above 0.</param>
+    /// <param name="span">Free length, $\ell$ [m], above 0.</param>
+    /// <param name="bendingStiffness">Bending stiffness of the belt, $EI$ [N m2].</param>
+    /// <returns>Tension, $T$ [N].</returns>
+    /// <remarks>$$T = \frac{F\ell}{4\delta} - \frac{12\,EI}{\ell^2}$$ string and beam as springs side by side; a little low for very stiff belts.</remarks>
+    [Source("Sum of the stiffness of a string, 4T/l, and of a beam on simple supports, 48 EI/l^3")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StiffTensionFromDeflection<T>(T force, T deflection, T span, T bendingStiffness)
+        where T : struct, IReal<T> =>
+        TensionFromDeflection(force, deflection, span) - (12 * bendingStiffness / (span * span));
 }

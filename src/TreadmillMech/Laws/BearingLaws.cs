@@ -27,7 +27,7 @@ public static class BearingLaws
     /// <param name="load">Equivalent dynamic load, $P$ [N], above 0.</param>
     /// <returns>Revolutions that nine in ten reach [1].</returns>
     /// <remarks>$$L_{10} = 10^6 \left(\frac{C}{P}\right)^{10/3}$$</remarks>
-    [Source("ISO 281:2007, 5.3")]
+    [Source("ISO 281:2007, 7.3")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RollerLife<T>(T dynamicRating, T load)
         where T : struct, IReal<T> => 1e6 * T.Pow(dynamicRating / load, 10.0 / 3.0);
@@ -53,7 +53,7 @@ public static class BearingLaws
     /// <param name="oldLoad">Old load [N].</param>
     /// <returns>Ratio of lives [1].</returns>
     /// <remarks>$$\left(\frac{P}{P'}\right)^{10/3}$$</remarks>
-    [Source("ISO 281:2007, 5.3, two loads on one bearing")]
+    [Source("ISO 281:2007, 7.3, two loads on one bearing")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RollerLifeRatio<T>(T newLoad, T oldLoad)
         where T : struct, IReal<T> => T.Pow(oldLoad / newLoad, 10.0 / 3.0);

@@ -39,9 +39,11 @@ public static class BeltLifeLaws
     /// <param name="tightTension">Tight-side tension [N].</param>
     /// <param name="slackTension">Slack-side tension [N].</param>
     /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
-    /// <returns>Relative loss of speed [1]; not slip.</returns>
+    /// <returns>Relative loss of speed [1], to first order in the strains; not slip.</returns>
     /// <remarks>$$\frac{T_1 - T_2}{EA}$$</remarks>
-    [Source("Khurmi and Gupta, Theory of Machines, ch. 11, creep of belt")]
+    [Source(
+        "Derived: as much belt leaves a pulley as runs on to it, each strand longer by its strain; Bird 1905, Belt creep"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Creep<T>(T tightTension, T slackTension, T stiffness)
         where T : struct, IReal<T> => (tightTension - slackTension) / stiffness;

@@ -71,7 +71,7 @@ public static class DcMotorLaws
     /// <param name="otherTemperature">Temperature asked for, $t_2$ [deg C].</param>
     /// <returns>Resistance, $R_2$ [ohm].</returns>
     /// <remarks>$$R_2 = R_1\,\frac{t_2 + 234.5}{t_1 + 234.5}$$</remarks>
-    [Source("IEC 60034-1: rise of resistance, copper, 234.5 (older editions 235)")]
+    [Source("IEEE 112: rise of resistance, copper, 234.5; IEC 60034-1 rounds it to 235")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CopperResistance<T>(T resistance, T temperature, T otherTemperature)
         where T : struct, IReal<T> => resistance * (otherTemperature + 234.5) / (temperature + 234.5);
@@ -110,7 +110,7 @@ public static class DcMotorLaws
     /// <param name="rise">Temperature rise of the magnets [K].</param>
     /// <returns>Motor constant [V s/rad].</returns>
     /// <remarks>$$k' = k\,(1 - \beta\,\Delta t)$$</remarks>
-    [Source("Reversible temperature coefficient of remanence, IEC 60404-5")]
+    [Source("Reversible temperature coefficient of remanence, IEC 60404-8-1, table A.1")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WarmConstant<T>(T motorConstant, T coefficient, T rise)
         where T : struct, IReal<T> => motorConstant * (1 - (coefficient * rise));
@@ -132,9 +132,7 @@ public static class DcMotorLaws
     /// <param name="busVoltage">Voltage of the rectified bus [V], above 0.</param>
     /// <returns>Duty ratio [1]; above 1 the speed cannot be reached.</returns>
     /// <remarks>$$d = V/V_b$$</remarks>
-    [Source(
-        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 10.2, step-down chopper in continuous conduction"
-    )]
+    [Source("Mohan, Undeland and Robbins, Power Electronics, 7-3, step-down converter in continuous conduction")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T DutyRatio<T>(T motorVoltage, T busVoltage)
         where T : struct, IReal<T> => motorVoltage / busVoltage;

@@ -12,7 +12,7 @@ public static class InductionMotorLaws
     /// <param name="polePairs">Pairs of poles, $p$ [1], 1 or more.</param>
     /// <returns>Speed, $\omega_s$ [rad/s].</returns>
     /// <remarks>$$\omega_s = \omega_e/p$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.1, eq. 4.40")]
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., eq. 4.40")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SynchronousSpeed<T>(T angularFrequency, T polePairs)
         where T : struct, IReal<T> => angularFrequency / polePairs;
@@ -23,7 +23,7 @@ public static class InductionMotorLaws
     /// <param name="slip">Slip, $s$ [1].</param>
     /// <returns>Speed, $\omega$ [rad/s].</returns>
     /// <remarks>$$\omega = (1 - s)\,\omega_s$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.1, eq. 6.2")]
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.1, eq. 6.3")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShaftSpeed<T>(T synchronousSpeed, T slip)
         where T : struct, IReal<T> => synchronousSpeed * (1 - slip);
@@ -36,7 +36,9 @@ public static class InductionMotorLaws
     /// <param name="slip">Slip, $s$ [1], not 0.</param>
     /// <returns>Resistance, $R_f$ [ohm].</returns>
     /// <remarks>$$R_f + jX_f = \left(\frac{R_2}{s} + jX_2\right) \parallel jX_m$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.14")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotor and magnetising branch in parallel"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FieldResistance<T>(T rotorResistance, T rotorReactance, T magnetisingReactance, T slip)
         where T : struct, IReal<T>
@@ -54,7 +56,9 @@ public static class InductionMotorLaws
     /// <param name="slip">Slip, $s$ [1], not 0.</param>
     /// <returns>Reactance, $X_f$ [ohm].</returns>
     /// <remarks>$$X_f = X_m\,\frac{(R_2/s)^2 + X_2(X_2 + X_m)}{(R_2/s)^2 + (X_2 + X_m)^2}$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.14")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotor and magnetising branch in parallel"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FieldReactance<T>(T rotorResistance, T rotorReactance, T magnetisingReactance, T slip)
         where T : struct, IReal<T>

@@ -30,14 +30,14 @@ public static class ThermalLaws
     public static T ShortTimeFactor<T>(T time, T timeConstant)
         where T : struct, IReal<T> => 1 / (1 - T.Exp(-(time / timeConstant)));
 
-    /// <summary>Highest final rise that a load in turns with rest leads to, at the end of the load [K].</summary>
+    /// <summary>Highest rise of a load that takes turns with rest, once the cycle repeats itself [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="finalRise">Rise the load would lead to if it lasted [K].</param>
     /// <param name="loadTime">Time under load in a cycle [s].</param>
     /// <param name="restTime">Time at rest in a cycle [s].</param>
     /// <param name="heatingConstant">Time constant while loaded [s], above 0.</param>
     /// <param name="coolingConstant">Time constant at rest [s], above 0; longer where a shaft fan stands still.</param>
-    /// <returns>Rise at the end of each load, once the cycle repeats [K].</returns>
+    /// <returns>Rise at the end of each load [K].</returns>
     /// <remarks>$$\theta = \theta_f\,\frac{1 - e^{-t_1/\tau_1}}{1 - e^{-t_1/\tau_1 - t_2/\tau_2}}$$</remarks>
     [Source("First-order heating in a repeating cycle; Theraja, vol. III, ch. 45")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -94,7 +94,7 @@ public static class ThermalLaws
     /// <param name="coldTemperature">Cold temperature [deg C].</param>
     /// <returns>Temperature [deg C].</returns>
     /// <remarks>$$t_2 = \frac{R_2}{R_1}(t_1 + 234.5) - 234.5$$</remarks>
-    [Source("IEC 60034-1: rise of resistance, copper")]
+    [Source("IEEE 112: rise of resistance, copper, 234.5; IEC 60034-1 rounds it to 235")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CopperTemperature<T>(T coldResistance, T hotResistance, T coldTemperature)
         where T : struct, IReal<T> => (hotResistance / coldResistance * (coldTemperature + 234.5)) - 234.5;

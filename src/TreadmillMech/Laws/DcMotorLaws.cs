@@ -71,7 +71,7 @@ public static class DcMotorLaws
     /// <param name="otherTemperature">Temperature asked for, $t_2$ [deg C].</param>
     /// <returns>Resistance, $R_2$ [ohm].</returns>
     /// <remarks>$$R_2 = R_1\,\frac{t_2 + 234.5}{t_1 + 234.5}$$</remarks>
-    [Source("IEC 60034-1: rise of resistance, copper, 234.5 (older editions 235)")]
+    [Source("IEEE 112: rise of resistance, copper, 234.5; IEC 60034-1 rounds it to 235")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CopperResistance<T>(T resistance, T temperature, T otherTemperature)
         where T : struct, IReal<T> => resistance * (otherTemperature + 234.5) / (temperature + 234.5);
@@ -102,4 +102,38 @@ public static class DcMotorLaws
     )
         where T : struct, IReal<T> =>
         (highVoltage - lowVoltage - (resistance * (highCurrent - lowCurrent))) / (highSpeed - lowSpeed);
+
+    /// <summary>Motor constant with warm magnets [V s/rad].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="motorConstant">Motor constant at the first temperature [V s/rad].</param>
+    /// <param name="coefficient">Loss of flux for each kelvin [1/K]; about 0.002 for ferrite, from memory.</param>
+    /// <param name="rise">Temperature rise of the magnets [K].</param>
+    /// <returns>Motor constant [V s/rad].</returns>
+    /// <remarks>$$k' = k\,(1 - \beta\,\Delta t)$$</remarks>
+    [Source("Reversible temperature coefficient of remanence, IEC 60404-8-1, table A.1")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WarmConstant<T>(T motorConstant, T coefficient, T rise)
+        where T : struct, IReal<T> => motorConstant * (1 - (coefficient * rise));
+
+    /// <summary>Heat in the armature [W].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rmsCurrent">Root mean square current [A].</param>
+    /// <param name="resistance">Armature resistance at its temperature [ohm].</param>
+    /// <returns>Power [W].</returns>
+    /// <remarks>$$P = I_{rms}^2 R$$</remarks>
+    [Source("Joule")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CopperLoss<T>(T rmsCurrent, T resistance)
+        where T : struct, IReal<T> => rmsCurrent * rmsCurrent * resistance;
+
+    /// <summary>Share of time a switching controller puts the bus on the motor [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="motorVoltage">Mean voltage at the motor [V].</param>
+    /// <param name="busVoltage">Voltage of the rectified bus [V], above 0.</param>
+    /// <returns>Duty ratio [1]; above 1 the speed cannot be reached.</returns>
+    /// <remarks>$$d = V/V_b$$</remarks>
+    [Source("Mohan, Undeland and Robbins, Power Electronics, 7-3, step-down converter in continuous conduction")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T DutyRatio<T>(T motorVoltage, T busVoltage)
+        where T : struct, IReal<T> => motorVoltage / busVoltage;
 }

@@ -59,4 +59,50 @@ public static class DriveBeltLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CircumferentialForce<T>(T pull, T rollerRadius, T pulleyRadius)
         where T : struct, IReal<T> => pull * rollerRadius / pulleyRadius;
+
+    /// <summary>Tension of a stretch-fit belt from its elongation [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
+    /// <param name="fittedLength">Length around the fixed pulleys [m].</param>
+    /// <param name="freeLength">Length of the belt unstretched [m], above 0.</param>
+    /// <returns>Strand tension [N].</returns>
+    /// <remarks>$$T = EA\,\frac{L - L_0}{L_0}$$</remarks>
+    [Source("Hooke's law")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StretchFitTension<T>(T stiffness, T fittedLength, T freeLength)
+        where T : struct, IReal<T> => stiffness * (fittedLength - freeLength) / freeLength;
+
+    /// <summary>Ratio of motor speed to roller speed [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley [m], above 0.</param>
+    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley [m].</param>
+    /// <returns>Ratio [1].</returns>
+    /// <remarks>$$i = d_p/d_m$$</remarks>
+    [Source("Khurmi and Gupta, Theory of Machines, ch. 11, velocity ratio")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SpeedRatio<T>(T motorPulleyDiameter, T rollerPulleyDiameter)
+        where T : struct, IReal<T> => rollerPulleyDiameter / motorPulleyDiameter;
+
+    /// <summary>Relative error of the ratio where both diameters are off by the same length [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley [m], above 0.</param>
+    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley [m], above 0.</param>
+    /// <param name="diameterError">Length by which both are larger [m].</param>
+    /// <returns>Relative error [1], to first order.</returns>
+    /// <remarks>$$\frac{\Delta i}{i} = \Delta d\left(\frac1{d_p} - \frac1{d_m}\right)$$ Outside diameters taken for effective ones err this way.</remarks>
+    [Source("Derivative of the velocity ratio")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SpeedRatioError<T>(T motorPulleyDiameter, T rollerPulleyDiameter, T diameterError)
+        where T : struct, IReal<T> => diameterError * ((1 / rollerPulleyDiameter) - (1 / motorPulleyDiameter));
+
+    /// <summary>Strand tension that a spring or weight on a pulley's hub keeps [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="hubForce">Force of spring or weight along the line of both strands' resultant, $H$ [N].</param>
+    /// <param name="wrap">Wrap, $\theta$ [rad], above 0.</param>
+    /// <returns>Mean of both strand tensions [N].</returns>
+    /// <remarks>$$T = \frac{H}{2\sin(\theta/2)}$$</remarks>
+    [Source("Statics of a pulley held by a force, equal strands")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TensionOfHubForce<T>(T hubForce, T wrap)
+        where T : struct, IReal<T> => 0.5 * hubForce / T.SinCos(0.5 * wrap).Sin;
 }

@@ -208,4 +208,47 @@ public static class GaitLaws
         T angle = T.IfLess(phase, brakingShare, phase / brakingShare, (phase - brakingShare) / rest);
         return T.SinCos(Math.PI * angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
     }
+
+    /// <summary>Speed at which people change from walking to running [m/s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="legLength">Leg length, hip to ground, $l$ [m], above 0.</param>
+    /// <returns>Speed [m/s]: about 2.1 for a leg of 0.9 m.</returns>
+    /// <remarks>$$v = \sqrt{0.5\,g\,l}$$ Froude number one half.</remarks>
+    [Source(
+        "Alexander 1989, Optimization and gaits in the locomotion of vertebrates: change at a Froude number of 0.5"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WalkRunSpeed<T>(T legLength)
+        where T : struct, IReal<T> => T.Sqrt(0.5 * Gravity.Standard * legLength);
+
+    /// <summary>Stance-mean vertical force over the weight, from the duty factor [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="dutyFactor">Duty factor, $\beta$ [1], above 0.</param>
+    /// <returns>Force over weight [1].</returns>
+    /// <remarks>$$\frac{\bar F}{m g} = \frac{1}{2\beta}$$</remarks>
+    [Source("Alexander and Jayes 1980; the stride mean of both feet is the weight")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StanceMeanForce<T>(T dutyFactor)
+        where T : struct, IReal<T> => 0.5 / dutyFactor;
+
+    /// <summary>Force amplitude of one foot in an uneven gait, over that in an even one [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="asymmetry">Difference of both feet's forces over their sum, $a$ [1], -1 to 1.</param>
+    /// <returns>Factor for the stronger foot [1]; for the other, with the opposite sign of $a$.</returns>
+    /// <remarks>$$1 + a$$ which keeps the stride mean.</remarks>
+    [Source("Robinson, Herzog and Nigg 1987, symmetry index, as a ratio")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T AsymmetryFactor<T>(T asymmetry)
+        where T : struct, IReal<T> => 1 + asymmetry;
+
+    /// <summary>Torque about the belt's middle that an off-centre user puts on the deck [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="meanNormalForce">Stride mean of the normal force, $N$ [N].</param>
+    /// <param name="offset">Distance of the feet from the belt's middle [m].</param>
+    /// <returns>Moment [N m].</returns>
+    /// <remarks>$$M = N y$$</remarks>
+    [Source("Statics")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OffCentreMoment<T>(T meanNormalForce, T offset)
+        where T : struct, IReal<T> => meanNormalForce * offset;
 }

@@ -29,4 +29,38 @@ public static class SupplyLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T MainsCurrent<T>(T mainsPower, T mainsVoltage, T powerFactor)
         where T : struct, IReal<T> => mainsPower / (mainsVoltage * powerFactor);
+
+    /// <summary>Root mean square of two loads in turn [1], in the unit of the loads.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstLoad">First load, a current or power over a reference [1].</param>
+    /// <param name="firstShare">Share of time under it [1], 0 to 1.</param>
+    /// <param name="secondLoad">Second load [1].</param>
+    /// <returns>Root mean square [1].</returns>
+    /// <remarks>$$\sqrt{q a^2 + (1 - q) b^2}$$ Apply it again for more than two.</remarks>
+    [Source("Definition of the root mean square")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RmsOfTwo<T>(T firstLoad, T firstShare, T secondLoad)
+        where T : struct, IReal<T> =>
+        T.Sqrt((firstShare * firstLoad * firstLoad) + ((1 - firstShare) * secondLoad * secondLoad));
+
+    /// <summary>Root mean square of a load that climbs in a straight line [1], in the unit of the load.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="from">Load at the beginning [1].</param>
+    /// <param name="to">Load at the end [1].</param>
+    /// <returns>Root mean square [1].</returns>
+    /// <remarks>$$\sqrt{\tfrac13 (a^2 + ab + b^2)}$$</remarks>
+    [Source("Dubey, Fundamentals of Electrical Drives, ch. 4; integral of a squared straight line")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RmsOfRamp<T>(T from, T to)
+        where T : struct, IReal<T> => T.Sqrt(((from * from) + (from * to) + (to * to)) * (1.0 / 3.0));
+
+    /// <summary>Current a branch circuit bears for a lasting load [A].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rating">Rating of the circuit [A].</param>
+    /// <returns>Current [A].</returns>
+    /// <remarks>$$I = 0.8\,I_r$$ A caution; local codes differ and come first.</remarks>
+    [Source("US National Electrical Code 210.19 and 210.20")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LastingCurrent<T>(T rating)
+        where T : struct, IReal<T> => 0.8 * rating;
 }

@@ -43,4 +43,43 @@ public static class TrackingLaws
         T series = (1.0 / 3.0) + (z * z * ((1.0 / 45.0) - (z * z * (1.0 / 1260.0))));
         return T.IfLess(z, 0.05, series, factor);
     }
+
+    /// <summary>Offset at which a crowned belt settles on a roller out of square [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="driftPerMeter">Drift for each metre of belt [1].</param>
+    /// <param name="crownLength">Length of belt in which the crown brings an offset down to 1/e, $\lambda$ [m].</param>
+    /// <returns>Offset [m]; beyond the room at the edge it reaches the rail, otherwise it never does.</returns>
+    /// <remarks>$$y_\infty = \lambda\,g\varphi$$ the steady state of $y' = g\varphi - y/\lambda$ for each metre.</remarks>
+    [Source(
+        "Linear restoring crown, Yoshida et al. 2024, doi 10.15406/iratj.2024.10.00287: speed difference over a crown"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SettledOffset<T>(T driftPerMeter, T crownLength)
+        where T : struct, IReal<T> => driftPerMeter * crownLength;
+
+    /// <summary>Offset after a length of belt has passed [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning [m].</param>
+    /// <param name="settledOffset">Offset at which it settles [m].</param>
+    /// <param name="length">Length of belt passed [m].</param>
+    /// <param name="crownLength">Length in which the crown brings an offset down to 1/e, $\lambda$ [m], above 0.</param>
+    /// <returns>Offset [m].</returns>
+    /// <remarks>$$y = y_\infty + (y_0 - y_\infty)\,e^{-x/\lambda}$$</remarks>
+    [Source("Solution of the linear restoring crown")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OffsetAfter<T>(T firstOffset, T settledOffset, T length, T crownLength)
+        where T : struct, IReal<T> => settledOffset + ((firstOffset - settledOffset) * T.Exp(-(length / crownLength)));
+
+    /// <summary>Tracking gain from an observed turn [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="driftChange">Change of the drift for each metre by the turn [1].</param>
+    /// <param name="skewChange">Change of the roller's skew by the turn [rad], not 0.</param>
+    /// <param name="centreDistance">Distance between the axes, $C$ [m].</param>
+    /// <param name="loopLength">Loop length, $L$ [m].</param>
+    /// <returns>Gain [1]: one for a string, a third for a stiff wide belt.</returns>
+    /// <remarks>$$g = \frac{\Delta(dy/dx)\,L}{\Delta\varphi\,C}$$</remarks>
+    [Source("Inverse of the string drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ObservedGain<T>(T driftChange, T skewChange, T centreDistance, T loopLength)
+        where T : struct, IReal<T> => driftChange / StringDrift(skewChange, centreDistance, loopLength);
 }

@@ -148,5 +148,50 @@ public static class DcMotorLawsChecks
             "1",
             () => DcMotorLaws.CopperResistance<Real>(1, 20, 75)
         ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.WarmConstant)}",
+            "By hand: 0.2 % for each of 50 K",
+            Mark.Derived,
+            0.45,
+            1e-15,
+            "V s/rad",
+            () => DcMotorLaws.WarmConstant<Real>(0.5, 0.002, 50)
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.CopperLoss)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 150 A on 0.02 ohm, 19.2 kW in and 18.75 kW across; tolerance: half units of both",
+            Mark.Transcribed,
+            450,
+            55,
+            "W",
+            () => DcMotorLaws.CopperLoss<Real>(150, 0.02)
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.CopperLoss)}",
+            "By hand: 10 A on 1.2 ohm",
+            Mark.Derived,
+            120,
+            1e-12,
+            "W",
+            () => DcMotorLaws.CopperLoss<Real>(10, 1.2)
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.DutyRatio)}",
+            "Rashid, Power Electronics, first example of dc converters: 220 V less 2 V in the switch, 109 V in the mean at a duty of 50 %",
+            Mark.Memory,
+            50,
+            0.5,
+            "%",
+            () => 100 * DcMotorLaws.DutyRatio<Real>(109, 218)
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.DutyRatio)}",
+            "By hand: 60 V of a bus of 325 V",
+            Mark.Derived,
+            12.0 / 65,
+            1e-15,
+            "1",
+            () => DcMotorLaws.DutyRatio<Real>(60, 325)
+        ),
     ];
 }

@@ -116,5 +116,59 @@ public static class DriveBeltLawsChecks
                 DriveBeltLaws.CircumferentialForce<Real>(63_000.0 * 2 / 2450 * PoundForce, 1 * Inch, 3 * Inch)
                 / PoundForce
         ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.StretchFitTension)}",
+            "By hand: 40 kN stretched by 1.5 %",
+            Mark.Derived,
+            600,
+            1e-9,
+            "N",
+            () => DriveBeltLaws.StretchFitTension<Real>(40e3, 1.015, 1)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.SpeedRatio)}",
+            $"{Khurmi}, Ex. 11.1: 150 rpm on 750 and 450 mm, then 900 and 150 mm, no slip",
+            Mark.Transcribed,
+            1500,
+            0.5,
+            "rpm",
+            () => 150 / DriveBeltLaws.SpeedRatio<Real>(750, 450) / DriveBeltLaws.SpeedRatio<Real>(900, 150)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.SpeedRatioError)}",
+            "By hand: 30 and 90 mm, both 1 mm larger: 1/90 - 1/30",
+            Mark.Derived,
+            -1.0 / 45,
+            1e-15,
+            "1",
+            () => DriveBeltLaws.SpeedRatioError<Real>(30, 90, 1)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.SpeedRatioError)}",
+            "By hand: the ratio of 30.03 and 90.03 mm against that of 30 and 90 mm; tolerance: the second order",
+            Mark.Derived,
+            (90.03 / 30.03 / 3) - 1,
+            1e-6,
+            "1",
+            () => DriveBeltLaws.SpeedRatioError<Real>(30, 90, 0.03)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.TensionOfHubForce)}",
+            "By hand: half a turn shares the force between two strands",
+            Mark.Derived,
+            250,
+            1e-12,
+            "N",
+            () => DriveBeltLaws.TensionOfHubForce<Real>(500, Math.PI)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.TensionOfHubForce)}",
+            "By hand: three equal forces at 120 degrees",
+            Mark.Derived,
+            500,
+            1e-9,
+            "N",
+            () => DriveBeltLaws.TensionOfHubForce<Real>(500, Degrees(60))
+        ),
     ];
 }

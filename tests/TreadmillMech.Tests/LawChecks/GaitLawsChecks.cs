@@ -157,6 +157,66 @@ public static class GaitLawsChecks
             "N",
             () => GaitLaws.MeanNormalForce<Real>(80, 0, 0)
         ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkRunSpeed)}",
+            "Alexander 1989 and later texts: about 2.1 m/s for a leg of 0.9 m",
+            Mark.Memory,
+            2.1,
+            0.05,
+            "m/s",
+            () => GaitLaws.WalkRunSpeed<Real>(0.9)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkRunSpeed)}",
+            "By hand: a leg of 0.9 m at half of 9.80665 m/s2",
+            Mark.Derived,
+            2.10071,
+            5e-6,
+            "m/s",
+            () => GaitLaws.WalkRunSpeed<Real>(0.9)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.StanceMeanForce)}",
+            "Weyand and Davis 2005: 1.27 + 0.105 v for men at 3.8 m/s; duty factor 0.310 of 37 people (Alcantara et al. 2021), a regression, within 10 %",
+            Mark.Read,
+            1.669,
+            0.1669,
+            "1",
+            () => GaitLaws.StanceMeanForce<Real>(0.310)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.StanceMeanForce)}",
+            "Weyand and Davis 2005: 1.24 + 0.106 v for women at 4.9 m/s; duty factor 0.288 of 24 people (Alcantara et al. 2021), a regression, within 10 %",
+            Mark.Read,
+            1.7594,
+            0.17594,
+            "1",
+            () => GaitLaws.StanceMeanForce<Real>(0.288)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.AsymmetryFactor)}",
+            "Robinson, Herzog and Nigg 1987 by definition: feet of 1.1 and 0.9 have an index of 20 %, a ratio of 0.1",
+            Mark.Derived,
+            1.1,
+            1e-15,
+            "1",
+            () => GaitLaws.AsymmetryFactor<Real>((1.1 - 0.9) / (1.1 + 0.9))
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.OffCentreMoment)}",
+            "By hand: 784.532 N at 50 mm",
+            Mark.Derived,
+            39.2266,
+            1e-9,
+            "N m",
+            () => GaitLaws.OffCentreMoment<Real>(80 * FreeFall, 0.05)
+        ),
+        Generated.Check(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.StanceMeanForce)}",
+            "gait.stance",
+            "1",
+            () => GaitLaws.StanceMeanForce<Real>(0.34)
+        ),
     ];
 
     // The deepest point of the propulsion lobe, by looking for it.

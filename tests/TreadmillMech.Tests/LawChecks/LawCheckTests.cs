@@ -25,4 +25,19 @@ public sealed class LawCheckTests
             $"{check}: computed {computed:R}, tolerance {check.Tolerance:R}"
         );
     }
+
+    [Fact]
+    public void EveryGeneratedValueIsUsed() =>
+        Assert.All(
+            Generated.Rows.Keys,
+            name => Assert.Contains(All, check => check.Source.EndsWith($"({name})", StringComparison.Ordinal))
+        );
+
+    [Fact]
+    public void GeneratedValuesAreCheckedToTheirLastDigit()
+    {
+        LawCheck check = All.Single(row => row.Source.EndsWith("(screw.raise)", StringComparison.Ordinal));
+        Assert.Equal(4.147016636, check.Expected);
+        Assert.Equal(5e-10, check.Tolerance, 1e-18);
+    }
 }

@@ -56,5 +56,81 @@ public static class SupplyLawsChecks
             "A",
             () => SupplyLaws.MainsCurrent<Real>(1104, 230, 0.6)
         ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfRamp)}",
+            "Dubey, Fundamentals of Electrical Drives, Ex. 4.3: 0 to 400 kW in 5 min, 500 kW for 5, 400 kW for 4, idle for 2",
+            Mark.Transcribed,
+            367,
+            0.5,
+            "kW",
+            () =>
+                SupplyLaws.RmsOfTwo<Real>(
+                    SupplyLaws.RmsOfTwo<Real>(SupplyLaws.RmsOfRamp<Real>(0, 400), 0.5, 500),
+                    10.0 / 16,
+                    SupplyLaws.RmsOfTwo<Real>(400, 4.0 / 6, 0)
+                )
+        ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfTwo)}",
+            "Dubey, Fundamentals of Electrical Drives, Ex. 4.3, by the mean square 160 000/3 of the ramp",
+            Mark.Transcribed,
+            367,
+            0.5,
+            "kW",
+            () =>
+                SupplyLaws.RmsOfTwo<Real>(
+                    SupplyLaws.RmsOfTwo<Real>(400 / Math.Sqrt(3), 0.5, 500),
+                    10.0 / 16,
+                    SupplyLaws.RmsOfTwo<Real>(400, 4.0 / 6, 0)
+                )
+        ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfTwo)}",
+            "By hand: 7 and 1 for halves of the time",
+            Mark.Derived,
+            5,
+            1e-14,
+            "1",
+            () => SupplyLaws.RmsOfTwo<Real>(7, 0.5, 1)
+        ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfRamp)}",
+            "By hand: a triangle has its peak over the root of 3",
+            Mark.Derived,
+            1 / Math.Sqrt(3),
+            1e-15,
+            "1",
+            () => SupplyLaws.RmsOfRamp<Real>(0, 1)
+        ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.LastingCurrent)}",
+            "US National Electrical Code 210.19 and 210.20: lasting loads at most 80 %, 20 A",
+            Mark.Read,
+            16,
+            1e-12,
+            "A",
+            () => SupplyLaws.LastingCurrent<Real>(20)
+        ),
+        new(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.LastingCurrent)}",
+            "US National Electrical Code 210.20, the other way: 12 A lasting times 1.25",
+            Mark.Derived,
+            12,
+            1e-12,
+            "A",
+            () => SupplyLaws.LastingCurrent<Real>(12 * 1.25)
+        ),
+        Generated.Check(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfRamp)}",
+            "supply.ramp",
+            "1",
+            () => SupplyLaws.RmsOfRamp<Real>(2, 9)
+        ),
+        Generated.Check(
+            $"{nameof(SupplyLaws)}.{nameof(SupplyLaws.RmsOfTwo)}",
+            "supply.two",
+            "1",
+            () => SupplyLaws.RmsOfTwo<Real>(3, 0.35, 2)
+        ),
     ];
 }

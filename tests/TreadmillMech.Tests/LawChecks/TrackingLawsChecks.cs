@@ -26,6 +26,54 @@ public static class TrackingLawsChecks
         Beam(2, 0.4110264),
         Beam(5, 0.6218918),
         Beam(20, 0.9000000),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.SettledOffset)}",
+            "By hand: 0.4 mm for each metre against 15 m",
+            Mark.Derived,
+            6,
+            1e-12,
+            "mm",
+            () => 1000 * TrackingLaws.SettledOffset<Real>(4e-4, 15)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffsetAfter)}",
+            "By hand: from 10 mm towards 2 mm, the natural logarithm of 4 times the crown length",
+            Mark.Derived,
+            4,
+            1e-12,
+            "mm",
+            () => 1000 * TrackingLaws.OffsetAfter<Real>(0.010, 0.002, 12 * Math.Log(4), 12)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.ObservedGain)}",
+            "By hand: a string of 1.35 m in a loop of 2.7 m drifts by half of the skew",
+            Mark.Derived,
+            1,
+            1e-12,
+            "1",
+            () => TrackingLaws.ObservedGain<Real>(1e-3, 2e-3, 1.35, 2.7)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.ObservedGain)}",
+            "By hand: the stiff belt goes a third of that",
+            Mark.Derived,
+            1.0 / 3,
+            1e-12,
+            "1",
+            () => TrackingLaws.ObservedGain<Real>(1e-3 / 3, 2e-3, 1.35, 2.7)
+        ),
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffsetAfter)}",
+            "track.offset",
+            "mm",
+            () => 1000 * TrackingLaws.OffsetAfter<Real>(-0.004, 0.0096, 20, 12)
+        ),
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.SettledOffset)}",
+            "track.settled",
+            "mm",
+            () => 1000 * TrackingLaws.SettledOffset<Real>(0.0008, 12)
+        ),
     ];
 
     /// <summary>A belt three times as long as wide, with the strain that gives it the slenderness.</summary>

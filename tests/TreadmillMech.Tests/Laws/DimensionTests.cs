@@ -24,8 +24,10 @@ public sealed class DimensionTests
     private static readonly string[] Gravity =
     [
         "DeckLaws.FrictionFromPull",
+        "DeckWearLaws.DropForce",
         "GaitLaws.MeanNormalForce",
         "GaitLaws.MeanTangentialForce",
+        "GaitLaws.WalkRunSpeed",
     ];
 
     public static TheoryData<string> Laws => LawCatalogue.Names;
@@ -37,6 +39,11 @@ public sealed class DimensionTests
     [InlineData("A/N", -1, -1, 2, 1)]
     [InlineData("m/m", 0, 0, 0, 0)]
     [InlineData("deg C", 0, 0, 0, 0)]
+    [InlineData("Pa", -1, 1, -2, 0)]
+    [InlineData("J/m2", 0, 1, -2, 0)]
+    [InlineData("W/K", 2, 1, -3, 0)]
+    [InlineData("1/K", 0, 0, 0, 0)]
+    [InlineData("m4", 4, 0, 0, 0)]
     public void UnitsAreRead(string text, int metre, int kilogram, int second, int ampere) =>
         Assert.Equal(new Dimension(metre, kilogram, second, ampere), Dimension.Parse(text));
 

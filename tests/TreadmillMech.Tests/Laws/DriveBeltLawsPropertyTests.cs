@@ -62,4 +62,22 @@ public sealed class DriveBeltLawsPropertyTests
         double rp = pulley.Between(0.03, 0.15);
         Close.To(f * r1, DriveBeltLaws.CircumferentialForce<Real>(f, r1, rp) * rp);
     }
+
+    [Property]
+    public void HubForceAndHubLoadUndoEachOther(Fraction tension, Fraction wrap)
+    {
+        double t = tension.Between(50, 1000);
+        double angle = wrap.Between(0.5, Math.PI);
+        Close.To(t, DriveBeltLaws.TensionOfHubForce<Real>(HubLaws.HubLoad<Real>(t, t, angle), angle), 1e-11);
+    }
+
+    [Property]
+    public void SpeedRatioErrorIsTheSlopeOfTheRatio(Fraction motor, Fraction roller)
+    {
+        double m = motor.Between(0.015, 0.04);
+        double r = roller.Between(0.05, 0.12);
+        double slope = Close.Slope(e => DriveBeltLaws.SpeedRatio<Real>(m + e, r + e), 0, 1e-6);
+        double relative = slope / DriveBeltLaws.SpeedRatio<Real>(m, r);
+        Close.To(relative * 0.001, DriveBeltLaws.SpeedRatioError<Real>(m, r, 0.001), 1e-7);
+    }
 }

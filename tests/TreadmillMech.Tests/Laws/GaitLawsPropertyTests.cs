@@ -200,4 +200,32 @@ public sealed class GaitLawsPropertyTests
         double[] force = Samples(q);
         return Enumerable.Range(1, 3999).Count(i => force[i] > force[i - 1] && force[i] >= force[i + 1]);
     }
+
+    // Froude number one half: what walking on a stiff leg needs of gravity.
+    [Property]
+    public void WalkRunSpeedHasAFroudeNumberOfOneHalf(Fraction leg)
+    {
+        double l = leg.Between(0.4, 1.1);
+        double v = GaitLaws.WalkRunSpeed<Real>(l);
+        Close.To(0.5, v * v / (9.80665 * l));
+    }
+
+    // The mean of the stance shape is the stance-mean force: both feet carry the weight over a stride.
+    [Property]
+    public void StanceMeanForceIsTheMeanOfTheForceShape(Fraction duty, Fraction harmonic)
+    {
+        double beta = duty.Between(0.25, 0.7);
+        double q = harmonic.Between(-0.2, 0.8);
+        double mean =
+            GaussLegendreRule.Integrate(s => GaitLaws.NormalShape<Real>(s, q), 0, 1, 64)
+            * GaitLaws.NormalAmplitude<Real>(1, beta, q);
+        Close.To(mean, GaitLaws.StanceMeanForce<Real>(beta), 1e-10);
+    }
+
+    [Property]
+    public void UnevenFeetKeepTheStrideMean(Fraction asymmetry)
+    {
+        double a = asymmetry.Between(-1, 1);
+        Close.To(2, GaitLaws.AsymmetryFactor<Real>(a) + GaitLaws.AsymmetryFactor<Real>(-a), 1e-15);
+    }
 }

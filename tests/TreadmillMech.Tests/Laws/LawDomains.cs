@@ -50,6 +50,25 @@ internal static class LawDomains
             ["SpanLaws.TensionFromFrequency"] = Positive(Up(0.01, 0.2), Up(0.1, 1), Up(20, 200)),
             ["SpanLaws.Frequency"] = Positive(Down(0.01, 0.2), Down(0.1, 1), Up(50, 1000)),
             ["SpanLaws.TensionFromDeflection"] = Positive(Up(5, 200), Down(0.002, 0.02), Up(0.1, 1)),
+            ["SpanLaws.StiffTensionFromFrequency"] = Positive(Up(0.05, 0.2), Up(0.2, 1), Up(50, 200), Down(1e-4, 0.01)),
+            ["SpanLaws.StiffTensionFromDeflection"] = Positive(
+                Up(20, 200),
+                Down(0.002, 0.01),
+                Up(0.2, 1),
+                Down(1e-4, 0.01)
+            ),
+            ["BeltLifeLaws.RelaxedTension"] = Positive(Up(200, 3000), Down(0.01, 0.1), Down(0.5, 6)),
+            ["BeltLifeLaws.WarmTension"] = Positive(
+                Up(200, 3000),
+                Down(5e4, 3e5),
+                Down(1e-6, 1e-5),
+                Down(1e-4, 5e-3),
+                Down(1, 40)
+            ),
+            ["BeltLifeLaws.Creep"] = Positive(Up(300, 3000), Down(0, 200), Down(5e4, 1e6)),
+            ["BeltLifeLaws.BendingStrain"] = Positive(Up(0.001, 0.004), Down(0.03, 0.1)),
+            ["BeltLifeLaws.MarkElongation"] = Positive(Up(1.001, 1.02), Down(0.98, 1)),
+            ["BeltLifeLaws.DeckEdgeForce"] = Positive(Up(200, 3000), Up(0.01, 0.1), Up(0.01, 0.1)),
             ["HubLaws.HubLoad"] = Positive(Up(100, 3000), Up(100, 3000), Up(2, 3.1)),
         };
 
@@ -70,6 +89,36 @@ internal static class LawDomains
                 Down(0.5, 2),
                 Any(0.1, 2)
             ),
+            ["DcMotorLaws.WarmConstant"] = Positive(Up(0.1, 1), Down(5e-4, 3e-3), Down(10, 80)),
+            ["DcMotorLaws.CopperLoss"] = Positive(Up(0.5, 20), Up(0.1, 3)),
+            ["DcMotorLaws.DutyRatio"] = Positive(Up(10, 200), Down(150, 350)),
+            ["InductionMotorLaws.SynchronousSpeed"] = Positive(Up(50, 700), Down(1, 4)),
+            ["InductionMotorLaws.ShaftSpeed"] = Positive(Up(50, 400), Down(0.005, 0.1)),
+            ["InductionMotorLaws.FieldResistance"] = Positive(Any(0.1, 2), Down(0.1, 3), Up(10, 60), Any(0.01, 0.1)),
+            ["InductionMotorLaws.FieldReactance"] = Positive(Up(0.1, 2), Any(0.1, 3), Any(10, 60), Down(0.01, 0.1)),
+            ["InductionMotorLaws.StatorCurrent"] = Positive(
+                Up(50, 300),
+                Down(0.1, 2),
+                Down(0.1, 3),
+                Down(5, 30),
+                Down(3, 20)
+            ),
+            ["InductionMotorLaws.PowerFactor"] = Positive(Up(0.1, 2), Down(0.1, 3), Up(5, 30), Down(3, 20)),
+            ["InductionMotorLaws.AirGapPower"] = Positive(Up(0.5, 20), Up(5, 30)),
+            ["InductionMotorLaws.Torque"] = Positive(Up(100, 3000), Down(50, 400)),
+            ["ThermalLaws.RiseAfter"] = Positive(Up(20, 100), Up(0, 15), Up(60, 7200), Down(600, 7200)),
+            ["ThermalLaws.ShortTimeFactor"] = Positive(Down(600, 7200), Up(600, 7200)),
+            ["ThermalLaws.DutyCycleRise"] = Positive(
+                Up(20, 100),
+                Up(300, 3600),
+                Down(300, 3600),
+                Down(900, 7200),
+                Up(900, 7200)
+            ),
+            ["ThermalLaws.FanConductance"] = Positive(Up(0.2, 2), Up(0.2, 3), Up(0.1, 1.5)),
+            ["ThermalLaws.RunawayRatio"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
+            ["ThermalLaws.CopperRise"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
+            ["ThermalLaws.CopperTemperature"] = Positive(Down(0.5, 1), Up(1.2, 2), Up(10, 40)),
         };
 
     private static Dictionary<string, LawDomain> DeckAndSupply() =>
@@ -83,6 +132,35 @@ internal static class LawDomains
             ["DeckLaws.LubricantVolume"] = Positive(Up(0.1, 1), Up(1e-6, 1e-4)),
             ["SupplyLaws.MainsPower"] = Positive(Up(10, 3000), Down(0.5, 0.99), Up(0, 50)),
             ["SupplyLaws.MainsCurrent"] = Positive(Up(10, 3000), Down(90, 250), Down(0.4, 1)),
+            ["SupplyLaws.RmsOfTwo"] = Positive(Up(0.5, 3), Any(0.1, 0.9), Up(0.5, 3)),
+            ["SupplyLaws.RmsOfRamp"] = Positive(Up(0.1, 3), Up(0.1, 3)),
+            ["SupplyLaws.LastingCurrent"] = Positive(Up(5, 30)),
+            ["DeckWearLaws.StribeckFriction"] = Positive(Up(0.05, 0.2), Up(0.25, 0.5), Down(0.01, 0.3), Up(0.1, 0.5)),
+            ["DeckWearLaws.WornVolume"] = Positive(Up(1e-8, 1e-5), Up(100, 3000), Up(1e3, 1e6), Down(5e7, 5e8)),
+            ["DeckWearLaws.WornDepth"] = Positive(Up(1e-9, 1e-6), Down(0.1, 2)),
+            ["DeckWearLaws.FrictionWorkPerArea"] = Positive(Up(0.05, 0.5), Up(100, 3000), Up(1e3, 1e6), Down(0.1, 2)),
+            ["DeckWearLaws.FinalRise"] = Positive(Up(20, 600), Down(1, 20)),
+            ["DeckWearLaws.MidSpanDeflection"] = Positive(
+                Up(300, 3000),
+                Up(0.3, 1),
+                Down(2e9, 1e10),
+                Down(5e-8, 3e-7),
+                Down(5e4, 5e5)
+            ),
+            ["DeckWearLaws.DropForce"] = Positive(Up(40, 200), Up(0.01, 0.5), Up(1e4, 3e5)),
+            ["DeckWearLaws.StopForce"] = Positive(Up(40, 200), Up(0.2, 6), Up(5e3, 1e5)),
+            ["BearingLaws.BallLife"] = Positive(Up(5e3, 2e4), Down(500, 3000)),
+            ["BearingLaws.RollerLife"] = Positive(Up(5e3, 2e4), Down(500, 3000)),
+            ["BearingLaws.BallLifeRatio"] = Positive(Down(500, 3000), Up(500, 3000)),
+            ["BearingLaws.RollerLifeRatio"] = Positive(Down(500, 3000), Up(500, 3000)),
+            ["BearingLaws.SpectrumLoad"] = Positive(Up(200, 3000), Any(0.1, 0.9), Up(200, 3000)),
+            ["BearingLaws.LifeTime"] = Positive(Up(1e6, 1e9), Down(30, 300)),
+            ["MeasurementLaws.SpeedFromPasses"] = Positive(Up(2, 4), Up(5, 50), Down(10, 120)),
+            ["MeasurementLaws.SpeedFromRoller"] = Positive(Up(10, 300), Up(0.03, 0.1), Up(0.001, 0.004)),
+            ["MeasurementLaws.DisplayError"] = Positive(Up(2.1, 3), Down(1, 2)),
+            ["MeasurementLaws.Grade"] = Positive(Up(0.02, 0.2), Down(0.8, 1.5), Up(-0.01, 0.02)),
+            ["MeasurementLaws.Slip"] = Positive(Down(0.9, 0.97), Up(0.98, 1.05)),
+            ["MeasurementLaws.RelativeUncertaintyOfTwo"] = Positive(Up(0.001, 0.1), Up(0.001, 0.1)),
         };
 
     private static Dictionary<string, LawDomain> Person() =>
@@ -104,6 +182,10 @@ internal static class LawDomains
             ["GaitLaws.NormalShape"] = Positive(Any(0, 1), Any(-0.33, 1)),
             ["GaitLaws.NormalShapePeak"] = Positive(Any(-0.33, 1)),
             ["GaitLaws.ForeAftShape"] = Signed(Any(0, 1), Any(0.3, 0.65)),
+            ["GaitLaws.WalkRunSpeed"] = Positive(Up(0.4, 1.1)),
+            ["GaitLaws.StanceMeanForce"] = Positive(Down(0.25, 0.7)),
+            ["GaitLaws.AsymmetryFactor"] = Positive(Up(-0.3, 0.3)),
+            ["GaitLaws.OffCentreMoment"] = Positive(Up(300, 3000), Up(0.01, 0.2)),
         };
 
     private static Dictionary<string, LawDomain> Geometry() =>
@@ -115,6 +197,51 @@ internal static class LawDomains
             ["LoopLaws.Length"] = Positive(Up(0.02, 0.06), Up(0.02, 0.06), Up(0.8, 2)),
             ["LoopLaws.LengthSlope"] = Positive(Any(-0.1, 0.1)),
             ["RollerLaws.TubeInertia"] = Positive(Up(1000, 8000), Up(0.03, 0.1), Up(0.001, 0.01), Up(0.3, 0.8)),
+            ["RollerLaws.TubeSecondMoment"] = Positive(Up(0.03, 0.1), Up(0.001, 0.01)),
+            ["RollerLaws.Deflection"] = Positive(
+                Up(500, 5000),
+                Down(0.3, 0.5),
+                Up(0.5, 0.8),
+                Down(7e10, 2.1e11),
+                Down(5e-8, 5e-7)
+            ),
+            ["RollerLaws.BendingMoment"] = Positive(Up(500, 5000), Down(0.3, 0.5), Up(0.5, 0.8)),
+            ["RollerLaws.BendingStress"] = Positive(Up(10, 500), Up(0.03, 0.1), Down(5e-8, 5e-7)),
+            ["ScrewTorqueLaws.RaisingTorque"] = Positive(
+                Up(500, 20000),
+                Up(0.006, 0.02),
+                Up(5e-4, 3e-3),
+                Up(0.05, 0.3),
+                Up(0.1, 0.6)
+            ),
+            ["ScrewTorqueLaws.LoweringTorque"] = Positive(
+                Up(500, 20000),
+                Up(0.006, 0.02),
+                Down(5e-4, 2e-3),
+                Up(0.15, 0.3),
+                Up(0.1, 0.6)
+            ),
+            ["ScrewTorqueLaws.CollarTorque"] = Positive(Up(500, 20000), Up(0.008, 0.03), Up(0.05, 0.3)),
+            ["ScrewTorqueLaws.LockingRatio"] = Positive(Up(0.006, 0.02), Down(5e-4, 3e-3), Up(0.05, 0.3), Up(0.1, 0.6)),
+            ["ScrewTorqueLaws.Efficiency"] = Positive(Up(500, 20000), Up(5e-4, 3e-3), Down(5, 100)),
+            ["ScrewTorqueLaws.TorqueByNutFactor"] = Positive(Up(500, 20000), Up(0.006, 0.02), Up(0.1, 0.3)),
+            ["ScrewTorqueLaws.AxialStress"] = Positive(Up(500, 20000), Down(2e-5, 2e-4)),
+            ["ScrewTorqueLaws.EquivalentStress"] = Positive(Up(1e7, 5e8), Up(2, 50), Down(0.006, 0.02)),
+            ["ScrewTorqueLaws.TighteningForce"] = Positive(
+                Up(1e8, 1e9),
+                Up(2e-5, 2e-4),
+                Down(0.006, 0.02),
+                Down(5e-4, 3e-3),
+                Down(0.05, 0.3)
+            ),
+            ["ScrewTorqueLaws.TighteningTorque"] = Positive(
+                Up(500, 20000),
+                Up(0.006, 0.02),
+                Up(5e-4, 3e-3),
+                Up(0.05, 0.3),
+                Up(0.008, 0.03),
+                Up(0.05, 0.3)
+            ),
             ["ScrewThreadLaws.PitchDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.MinorDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.RootDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
@@ -127,6 +254,9 @@ internal static class LawDomains
             ["TakeUpLaws.EdgeStrain"] = Positive(Up(1e-4, 0.02), Up(0.3, 0.7), Any(-0.1, 0.1), Down(2, 4)),
             ["TrackingLaws.StringDrift"] = Positive(Up(1e-4, 0.02), Up(0.8, 2), Down(2, 4)),
             ["TrackingLaws.BeamFactor"] = Positive(Up(0.8, 2), Down(0.35, 0.6), Up(5e-4, 0.02)),
+            ["TrackingLaws.SettledOffset"] = Positive(Up(1e-4, 0.01), Up(1, 50)),
+            ["TrackingLaws.OffsetAfter"] = Signed(Up(-0.01, 0.01), Up(-0.01, 0.01), Any(1, 50), Any(5, 50)),
+            ["TrackingLaws.ObservedGain"] = Positive(Up(1e-4, 0.01), Down(0.001, 0.01), Down(0.8, 1.5), Up(2.4, 4)),
         };
 
     private static Dictionary<string, LawDomain> Grip() =>
@@ -136,6 +266,10 @@ internal static class LawDomains
             ["DriveBeltLaws.CapacityOfSlackSide"] = Positive(Up(100, 2000), Up(1.1, 20)),
             ["DriveBeltLaws.CapacityOfTightSide"] = Positive(Up(100, 2000), Up(1.1, 20)),
             ["DriveBeltLaws.CircumferentialForce"] = Positive(Up(10, 1000), Up(0.02, 0.05), Down(0.03, 0.15)),
+            ["DriveBeltLaws.StretchFitTension"] = Positive(Up(1e4, 1e5), Up(1.01, 1.05), Down(0.95, 1)),
+            ["DriveBeltLaws.SpeedRatio"] = Positive(Down(0.015, 0.05), Up(0.05, 0.12)),
+            ["DriveBeltLaws.SpeedRatioError"] = Negative(Up(0.015, 0.04), Down(0.05, 0.12), Down(1e-4, 3e-3)),
+            ["DriveBeltLaws.TensionOfHubForce"] = Positive(Up(50, 2000), Down(2, 3.1)),
             ["TractionLaws.TensionRatio"] = Positive(Up(0.05, 0.6), Up(2, 4)),
             ["TractionLaws.WedgedFriction"] = Positive(Up(0.05, 0.6), Down(0.25, 1.4)),
             ["TractionLaws.LoadShare"] = Positive(Up(0.05, 2.4), Down(2.5, 4), Any(0, 2), Any(0.1, 2), Up(0, 1)),

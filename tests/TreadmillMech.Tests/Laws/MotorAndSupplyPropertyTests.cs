@@ -112,4 +112,52 @@ public sealed class MotorAndSupplyPropertyTests
         Assert.True(SupplyLaws.MainsPower<Real>(p, efficiency.Between(0.5, 1), 0) >= p);
         Close.To(p + 12, SupplyLaws.MainsPower<Real>(p, 1, 12));
     }
+
+    [Property]
+    public void RmsOfTwoLiesBetweenMeanAndLarger(Fraction first, Fraction second, Fraction share)
+    {
+        double a = first.Between(0, 3);
+        double b = second.Between(0, 3);
+        double rms = SupplyLaws.RmsOfTwo<Real>(a, share.Value, b);
+        Assert.InRange(rms, ((share.Value * a) + ((1 - share.Value) * b)) * (1 - 1e-12), Math.Max(a, b) * (1 + 1e-12));
+        Close.To(a, SupplyLaws.RmsOfTwo<Real>(a, 1, b));
+        Close.To(a, SupplyLaws.RmsOfTwo<Real>(a, share.Value, a));
+    }
+
+    // A ramp is its two halves in turn.
+    [Property]
+    public void RmsOfARampIsThatOfItsParts(Fraction from, Fraction to, Fraction cut)
+    {
+        double a = from.Between(0, 3);
+        double b = to.Between(0, 3);
+        double q = cut.Value;
+        double between = a + (q * (b - a));
+        double parts = SupplyLaws.RmsOfTwo<Real>(
+            SupplyLaws.RmsOfRamp<Real>(a, between),
+            q,
+            SupplyLaws.RmsOfRamp<Real>(between, b)
+        );
+        Close.Within(SupplyLaws.RmsOfRamp<Real>(a, b), parts, 1e-12);
+        Close.To(b, SupplyLaws.RmsOfRamp<Real>(b, b));
+    }
+
+    // A chopped square wave has the mean that the duty ratio was made for.
+    [Property]
+    public void DutyRatioGivesTheMeanVoltage(Fraction voltage, Fraction bus)
+    {
+        double v = voltage.Between(5, 150);
+        double b = bus.Between(150, 350);
+        double d = DcMotorLaws.DutyRatio<Real>(v, b);
+        Close.To(v, (d * b) + ((1 - d) * 0));
+    }
+
+    [Property]
+    public void LossOfAFluctuatingCurrentIsThatOfItsRms(Fraction first, Fraction second, Fraction share)
+    {
+        double a = first.Between(0, 20);
+        double b = second.Between(0, 20);
+        double q = share.Value;
+        double mean = (q * DcMotorLaws.CopperLoss<Real>(a, 1.2)) + ((1 - q) * DcMotorLaws.CopperLoss<Real>(b, 1.2));
+        Close.Within(mean, DcMotorLaws.CopperLoss<Real>(SupplyLaws.RmsOfTwo<Real>(a, q, b), 1.2), 1e-10);
+    }
 }

@@ -97,4 +97,52 @@ public sealed class SpanAndLiftPropertyTests
         // The slope of a thousandth: sine for tangent is 2 in a million.
         Close.To(t, SpanLaws.TensionFromDeflection<Real>(force, push, l), 2.1e-6);
     }
+
+    // The equation of a beam in tension, F l/4T (1 - tanh u/u), which the law inverts in closed form.
+    [Property(MaxTest = 1000)]
+    public void StiffTensionIsFoundFromTheExactDeflection(Fraction slenderness, Fraction span)
+    {
+        double u = slenderness.Ratio(0.1, 1000);
+        double l = span.Between(0.1, 1);
+        const double tension = 300;
+        double stiffness = tension * l * l / (4 * u * u);
+        double deflection = 40 * l / (4 * tension) * (1 - (Math.Tanh(u) / u));
+        double share = SpanLaws.StiffTensionFromDeflection<Real>(40, deflection, l, stiffness) / tension;
+        Assert.InRange(
+            share,
+            u > 10 ? 0.999
+                : u > 3 ? 0.986
+                : 0.96,
+            1 + 1e-9
+        );
+    }
+
+    [Property]
+    public void StiffTensionsWithoutStiffnessAreThoseOfStrings(Fraction force, Fraction span)
+    {
+        double f = force.Between(5, 200);
+        double l = span.Between(0.1, 1);
+        Close.To(
+            SpanLaws.TensionFromDeflection<Real>(f, 0.005, l),
+            SpanLaws.StiffTensionFromDeflection<Real>(f, 0.005, l, 0)
+        );
+        Close.To(
+            SpanLaws.TensionFromFrequency<Real>(0.1, l, f),
+            SpanLaws.StiffTensionFromFrequency<Real>(0.1, l, f, 0)
+        );
+        Dual<Real> slope = SpanLaws.StiffTensionFromDeflection<Dual<Real>>(Dual<Real>.Variable(f), 0.005, l, 0);
+        Close.To(l / 0.02, slope.Slope);
+    }
+
+    // A sine of one half wave: the energy of bending, of pulling and of motion.
+    [Property]
+    public void StiffFrequencyIsRayleighsQuotientOfItsOwnShape(Fraction tension, Fraction span, Fraction stiffness)
+    {
+        double t = tension.Between(50, 1000);
+        double l = span.Between(0.1, 1);
+        double ei = stiffness.Between(0, 0.1);
+        double k = Math.PI / l;
+        double omega2 = ((ei * k * k * k * k) + (t * k * k)) / 0.1;
+        Close.To(t, SpanLaws.StiffTensionFromFrequency<Real>(0.1, l, Math.Sqrt(omega2) / 2 / Math.PI, ei), 1e-10);
+    }
 }

@@ -1,4 +1,6 @@
 using FsCheck.Xunit;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.OdeSolvers;
 using TreadmillMech.Laws;
 
 namespace TreadmillMech.Tests.Laws;
@@ -88,6 +90,58 @@ public sealed class TrackingLawsPropertyTests
         double metres = steps * step / 2;
         double drift = (tail[steps] - tail[steps / 2]) / metres;
         Close.To(drift, TrackingLaws.StringDrift<Real>(skew, c, (2 * c) + (2 * arc)), 1e-6);
+    }
+
+    [Property(MaxTest = 20)]
+    public void OffsetIsTheSolutionOfDriftAgainstACrown(Fraction first, Fraction drift, Fraction crown, Fraction length)
+    {
+        double y0 = first.Between(-0.01, 0.01);
+        double g = drift.Between(-1e-3, 1e-3);
+        double lambda = crown.Between(2, 50);
+        double x = length.Between(1, 100);
+        Vector<double>[] path = RungeKutta.FourthOrder(
+            Vector<double>.Build.Dense(1, y0),
+            0,
+            x,
+            2001,
+            (_, y) => g - (y / lambda)
+        );
+        double settled = TrackingLaws.SettledOffset<Real>(g, lambda);
+        Close.Within(path[^1][0], TrackingLaws.OffsetAfter<Real>(y0, settled, x, lambda), 1e-9);
+    }
+
+    [Property]
+    public void OffsetNeverPassesTheOneItSettlesAt(Fraction first, Fraction settled, Fraction length)
+    {
+        double y0 = first.Between(-0.01, 0.01);
+        double end = settled.Between(-0.01, 0.01);
+        double y = TrackingLaws.OffsetAfter<Real>(y0, end, length.Ratio(1e-3, 1e4), 12);
+        Assert.InRange(y, Math.Min(y0, end) - 1e-17, Math.Max(y0, end) + 1e-17);
+        Close.Within(end, TrackingLaws.OffsetAfter<Real>(y0, end, 1e4, 12), 1e-17);
+        Assert.Equal(y0, TrackingLaws.OffsetAfter<Real>(y0, end, 0, 12), 1e-17);
+    }
+
+    [Property]
+    public void OffsetsInTurnAreOneOverBothLengths(Fraction first, Fraction one, Fraction two)
+    {
+        double y0 = first.Between(-0.01, 0.01);
+        double a = one.Between(0, 60);
+        double b = two.Between(0, 60);
+        double between = TrackingLaws.OffsetAfter<Real>(y0, 0.004, a, 12);
+        Close.Within(
+            TrackingLaws.OffsetAfter<Real>(y0, 0.004, a + b, 12),
+            TrackingLaws.OffsetAfter<Real>(between, 0.004, b, 12),
+            1e-16
+        );
+    }
+
+    [Property]
+    public void TheGainThatWasPutInIsObserved(Fraction gain, Fraction skew)
+    {
+        double g = gain.Between(0.3, 1);
+        double phi = skew.Between(1e-4, 0.01);
+        double drift = g * TrackingLaws.StringDrift<Real>(phi, 1.35, 2.85);
+        Close.To(g, TrackingLaws.ObservedGain<Real>(drift, phi, 1.35, 2.85));
     }
 
     /// <summary>The law for a belt three times as long as wide, by its slenderness.</summary>

@@ -1,0 +1,84 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>What time, warmth and small rollers do to the running belt.</summary>
+public static class BeltLifeLaws
+{
+    /// <summary>Tension left after a time of relaxation [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstTension">Tension one unit of time after fitting, $T_1$ [N].</param>
+    /// <param name="relaxation">Share lost in each tenfold of time, $r$ [1], 0 to below 1.</param>
+    /// <param name="decades">Tenfolds of time since then, $\log_{10}(t/t_1)$ [1], 0 or more.</param>
+    /// <returns>Tension [N].</returns>
+    /// <remarks>$$T = T_1 (1 - r \log_{10}\tfrac{t}{t_1})$$ An empirical straight line on a logarithm of time; the share is to be measured.</remarks>
+    [Source(
+        "Common description of stress relaxation of polymers, logarithm of time; ISO 21181 waits for it before it reads"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RelaxedTension<T>(T firstTension, T relaxation, T decades)
+        where T : struct, IReal<T> => firstTension * (1 - (relaxation * decades));
+
+    /// <summary>Tension of a belt as warm as it runs [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tension">Strand tension when cold, $T$ [N].</param>
+    /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
+    /// <param name="expansion">Thermal expansion of the belt less that of the frame, $\alpha$ [1/K].</param>
+    /// <param name="softening">Share of stiffness lost for each kelvin, $\gamma$ [1/K].</param>
+    /// <param name="rise">Temperature rise, $\Delta t$ [K].</param>
+    /// <returns>Tension [N].</returns>
+    /// <remarks>$$T_w = (T - EA\,\alpha\,\Delta t)(1 - \gamma\,\Delta t)$$ to first order in each.</remarks>
+    [Source("Derived: strain shared between stretch and expansion, stiffness linear in temperature")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T WarmTension<T>(T tension, T stiffness, T expansion, T softening, T rise)
+        where T : struct, IReal<T> => (tension - (stiffness * expansion * rise)) * (1 - (softening * rise));
+
+    /// <summary>Elastic creep of a belt that transmits a pull [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tightTension">Tight-side tension [N].</param>
+    /// <param name="slackTension">Slack-side tension [N].</param>
+    /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
+    /// <returns>Relative loss of speed [1], to first order in the strains; not slip.</returns>
+    /// <remarks>$$\frac{T_1 - T_2}{EA}$$</remarks>
+    [Source(
+        "Derived: as much belt leaves a pulley as runs on to it, each strand longer by its strain; Bird 1905, Belt creep"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Creep<T>(T tightTension, T slackTension, T stiffness)
+        where T : struct, IReal<T> => (tightTension - slackTension) / stiffness;
+
+    /// <summary>Bending strain at the face of a belt on a roller [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="thickness">Thickness of the belt, $h$ [m].</param>
+    /// <param name="rollerDiameter">Outside diameter of the roller, $d$ [m].</param>
+    /// <returns>Strain [1].</returns>
+    /// <remarks>$$\varepsilon_b = \frac{h}{d + h}$$</remarks>
+    [Source("Strain of a strip bent around a circle, neutral line in the middle")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BendingStrain<T>(T thickness, T rollerDiameter)
+        where T : struct, IReal<T> => thickness / (rollerDiameter + thickness);
+
+    /// <summary>Elongation of a belt between two marks [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="distance">Distance of the marks now [m].</param>
+    /// <param name="reference">Distance of the marks on the relaxed belt [m].</param>
+    /// <returns>Strain [1].</returns>
+    /// <remarks>$$\frac{l - l_0}{l_0}$$</remarks>
+    [Source("Definition of strain")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T MarkElongation<T>(T distance, T reference)
+        where T : struct, IReal<T> => (distance - reference) / reference;
+
+    /// <summary>Normal force of a tensioned belt over both ends of the deck [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tension">Strand tension of the upper strand, $T$ [N].</param>
+    /// <param name="frontAngle">Angle by which the deck lifts the belt's line at the front, $\delta_1$ [rad].</param>
+    /// <param name="rearAngle">The same at the rear, $\delta_2$ [rad].</param>
+    /// <returns>Normal force of both ends together [N]; times the friction it is a drag that grows with tension.</returns>
+    /// <remarks>$$N = 2T\left(\sin\tfrac{\delta_1}{2} + \sin\tfrac{\delta_2}{2}\right)$$</remarks>
+    [Source("Statics of a belt bent over an edge")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T DeckEdgeForce<T>(T tension, T frontAngle, T rearAngle)
+        where T : struct, IReal<T> => 2 * tension * (T.SinCos(0.5 * frontAngle).Sin + T.SinCos(0.5 * rearAngle).Sin);
+}

@@ -1,0 +1,135 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Laws;
+
+/// <summary>Three-phase induction motor on an inverter: the circuit of one phase in the steady state.</summary>
+public static class InductionMotorLaws
+{
+    /// <summary>Synchronous speed [rad/s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="angularFrequency">Electrical angular frequency, $\omega_e$ [rad/s].</param>
+    /// <param name="polePairs">Pairs of poles, $p$ [1], 1 or more.</param>
+    /// <returns>Speed, $\omega_s$ [rad/s].</returns>
+    /// <remarks>$$\omega_s = \omega_e/p$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., eq. 4.40")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SynchronousSpeed<T>(T angularFrequency, T polePairs)
+        where T : struct, IReal<T> => angularFrequency / polePairs;
+
+    /// <summary>Speed at a slip [rad/s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="synchronousSpeed">Synchronous speed, $\omega_s$ [rad/s].</param>
+    /// <param name="slip">Slip, $s$ [1].</param>
+    /// <returns>Speed, $\omega$ [rad/s].</returns>
+    /// <remarks>$$\omega = (1 - s)\,\omega_s$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.1, eq. 6.3")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ShaftSpeed<T>(T synchronousSpeed, T slip)
+        where T : struct, IReal<T> => synchronousSpeed * (1 - slip);
+
+    /// <summary>Real part of the impedance of rotor and magnetising branch side by side [ohm].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rotorResistance">Rotor resistance, $R_2$ [ohm].</param>
+    /// <param name="rotorReactance">Rotor reactance, $X_2$ [ohm].</param>
+    /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
+    /// <param name="slip">Slip, $s$ [1], not 0.</param>
+    /// <returns>Resistance, $R_f$ [ohm].</returns>
+    /// <remarks>$$R_f + jX_f = \left(\frac{R_2}{s} + jX_2\right) \parallel jX_m$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotor and magnetising branch in parallel"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FieldResistance<T>(T rotorResistance, T rotorReactance, T magnetisingReactance, T slip)
+        where T : struct, IReal<T>
+    {
+        T load = rotorResistance / slip;
+        T sum = rotorReactance + magnetisingReactance;
+        return load * magnetisingReactance * magnetisingReactance / ((load * load) + (sum * sum));
+    }
+
+    /// <summary>Imaginary part of the impedance of rotor and magnetising branch side by side [ohm].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rotorResistance">Rotor resistance, $R_2$ [ohm].</param>
+    /// <param name="rotorReactance">Rotor reactance, $X_2$ [ohm].</param>
+    /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
+    /// <param name="slip">Slip, $s$ [1], not 0.</param>
+    /// <returns>Reactance, $X_f$ [ohm].</returns>
+    /// <remarks>$$X_f = X_m\,\frac{(R_2/s)^2 + X_2(X_2 + X_m)}{(R_2/s)^2 + (X_2 + X_m)^2}$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotor and magnetising branch in parallel"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FieldReactance<T>(T rotorResistance, T rotorReactance, T magnetisingReactance, T slip)
+        where T : struct, IReal<T>
+    {
+        T load = rotorResistance / slip;
+        T sum = rotorReactance + magnetisingReactance;
+        return magnetisingReactance * ((load * load) + (rotorReactance * sum)) / ((load * load) + (sum * sum));
+    }
+
+    /// <summary>Current of one stator phase [A].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="phaseVoltage">Voltage of one phase, root mean square [V].</param>
+    /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
+    /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
+    /// <param name="fieldResistance">$R_f$ [ohm].</param>
+    /// <param name="fieldReactance">$X_f$ [ohm].</param>
+    /// <returns>Current, root mean square [A].</returns>
+    /// <remarks>$$I_1 = \frac{V}{\sqrt{(R_1 + R_f)^2 + (X_1 + X_f)^2}}$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StatorCurrent<T>(
+        T phaseVoltage,
+        T statorResistance,
+        T statorReactance,
+        T fieldResistance,
+        T fieldReactance
+    )
+        where T : struct, IReal<T>
+    {
+        T resistance = statorResistance + fieldResistance;
+        T reactance = statorReactance + fieldReactance;
+        return phaseVoltage / T.Sqrt((resistance * resistance) + (reactance * reactance));
+    }
+
+    /// <summary>Power factor of the motor [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
+    /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
+    /// <param name="fieldResistance">$R_f$ [ohm].</param>
+    /// <param name="fieldReactance">$X_f$ [ohm].</param>
+    /// <returns>Power factor [1].</returns>
+    /// <remarks>$$\cos\varphi = \frac{R_1 + R_f}{\sqrt{(R_1 + R_f)^2 + (X_1 + X_f)^2}}$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T PowerFactor<T>(T statorResistance, T statorReactance, T fieldResistance, T fieldReactance)
+        where T : struct, IReal<T>
+    {
+        T resistance = statorResistance + fieldResistance;
+        T reactance = statorReactance + fieldReactance;
+        return resistance / T.Sqrt((resistance * resistance) + (reactance * reactance));
+    }
+
+    /// <summary>Power across the air gap of three phases [W].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="statorCurrent">Current of one phase [A].</param>
+    /// <param name="fieldResistance">$R_f$ [ohm].</param>
+    /// <returns>Power [W].</returns>
+    /// <remarks>$$P_g = 3 I_1^2 R_f$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.17")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T AirGapPower<T>(T statorCurrent, T fieldResistance)
+        where T : struct, IReal<T> => 3 * statorCurrent * statorCurrent * fieldResistance;
+
+    /// <summary>Torque across the air gap [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="airGapPower">Power across the air gap [W].</param>
+    /// <param name="synchronousSpeed">Synchronous speed [rad/s], above 0.</param>
+    /// <returns>Torque [N m]; the shaft's is less by friction.</returns>
+    /// <remarks>$$M = P_g/\omega_s$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.25")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Torque<T>(T airGapPower, T synchronousSpeed)
+        where T : struct, IReal<T> => airGapPower / synchronousSpeed;
+}

@@ -1,0 +1,332 @@
+"""Outside values of laws from numpy and scipy, written to law_values.tsv beside this file.
+
+Each value comes from the statement of the problem (forces in balance, an integral, a differential equation, complex
+impedances), never from the closed formula under test. Columns: name, value rounded to the digits that are checked, and
+the call behind it. Run again with
+
+    python3 law_values.py
+
+numpy 1.24 or later and scipy 1.10 or later give the same table.
+"""
+
+import pathlib
+
+import numpy as np
+from scipy.integrate import dblquad, quad, solve_bvp, solve_ivp
+from scipy.linalg import eigh
+from scipy.optimize import brentq
+
+ROWS = []
+TIGHT = {"epsabs": 0, "epsrel": 1e-12, "limit": 500}
+
+
+def row(name, value, digits, call):
+    ROWS.append(f"{name}\t{value:.{digits - 1}e}\t{call}")
+
+
+# Screws -------------------------------------------------------------------------------------------------------------
+
+
+def wedge(load, diameter, lead, friction, flank, direction):
+    """Torque from the balance of axial and circumferential forces on the unrolled thread, normal force unknown."""
+    lead_angle = np.arctan(lead / (np.pi * diameter))
+    drag = friction / np.cos(flank)
+    sine, cosine = np.sin(lead_angle), np.cos(lead_angle)
+    # Unknowns: force on the flank (its part in the plane of the lead angle) and circumferential force.
+    balance = [[cosine - direction * drag * sine, 0], [-direction * sine - drag * cosine, 1]]
+    return np.linalg.solve(balance, [load, 0])[1] * diameter / 2
+
+
+M8 = (0.0071881, 0.00125)
+row(
+    "screw.raise",
+    wedge(5000, *M8, 0.15, np.pi / 6, 1),
+    10,
+    "numpy.linalg.solve, forces on the unrolled thread: 5 kN, 7.1881 mm, 1.25 mm, 0.15, 30 deg",
+)
+row(
+    "screw.lower",
+    wedge(5000, *M8, 0.15, np.pi / 6, -1),
+    10,
+    "numpy.linalg.solve, forces on the unrolled thread: 5 kN, 7.1881 mm, 1.25 mm, 0.15, 30 deg, with the load",
+)
+AREA = 36.6e-6
+ROD = np.sqrt(4 * AREA / np.pi)
+
+
+def plastic(load):
+    """Von Mises stress, shear constant over the section: torque is shear times pi d3/12."""
+    shear = wedge(load, *M8, 0.12, np.pi / 6, 1) / (np.pi * ROD**3 / 12)
+    return np.hypot(load / AREA, np.sqrt(3) * shear)
+
+
+row(
+    "screw.force",
+    brentq(lambda load: plastic(load) - 576e6, 1e3, 1e5, xtol=1e-9),
+    10,
+    "scipy.optimize.brentq, von Mises stress with constant shear is 576 MPa: M8, 36.6 mm2, 0.12",
+)
+polar = dblquad(lambda r, a: r**3, 0, 2 * np.pi, 0, ROD / 2, epsabs=0, epsrel=1e-12)[0]
+row(
+    "screw.stress",
+    np.linalg.norm([4e8, np.sqrt(3) * 12 * (ROD / 2) / polar]),
+    10,
+    "scipy.integrate.dblquad, polar moment of the rod: 400 MPa and 12 N m on 36.6 mm2",
+)
+
+# Rollers ------------------------------------------------------------------------------------------------------------
+
+second = 4 * quad(
+    lambda y: y * y * (np.sqrt(0.025**2 - y * y) - np.sqrt(max(0, 0.022**2 - y * y))), 0, 0.025, points=[0.022], **TIGHT
+)[0]
+row("roller.second", second, 9, "scipy.integrate.quad, y2 over the section: tube of 50 mm, wall 3 mm")
+
+
+def moment(x, load, width, span):
+    """Bending moment at x of a simply supported beam with a load spread over its middle."""
+    loaded = min(max(0, x - (span - width) / 2), width)
+    return load / 2 * x - load / width * loaded * (x - (span - width) / 2 - loaded / 2)
+
+
+def deflection(load, width, span, stiffness):
+    """Virtual work: the moment of a unit load at the middle times curvature."""
+    edge = (span - width) / 2
+    return 2 * quad(lambda x: moment(x, load, width, span) * x / 2 / stiffness, 0, span / 2, points=[edge], **TIGHT)[0]
+
+
+row(
+    "roller.deflection",
+    deflection(2000, 0.45, 0.52, 206e9 * second),
+    9,
+    "scipy.integrate.quad, virtual work: 2 kN over 450 mm of 520 mm, 206 GPa, tube of 50 mm, wall 3 mm",
+)
+row(
+    "roller.moment",
+    quad(lambda x: 1000 - 2000 / 0.45 * max(0, x - 0.035), 0, 0.26, points=[0.035], **TIGHT)[0],
+    10,
+    "scipy.integrate.quad, shear force up to the middle: 2 kN over 450 mm of 520 mm",
+)
+
+# Bearings -----------------------------------------------------------------------------------------------------------
+
+row(
+    "bearing.spectrum",
+    brentq(lambda p: 0.3 / (12000 / 900) ** 3 + 0.7 / (12000 / 1500) ** 3 - 1 / (12000 / p) ** 3, 1, 1e4, xtol=1e-10),
+    10,
+    "scipy.optimize.brentq, sum of damage is that of one load: 900 N for 0.3, 1500 N for 0.7, C 12 kN",
+)
+row(
+    "bearing.roller",
+    1e6 * np.exp(10 / 3 * np.log(12.5)),
+    10,
+    "numpy.exp and numpy.log: C/P = 12.5 to the power of ten thirds",
+)
+
+# Belts --------------------------------------------------------------------------------------------------------------
+
+row(
+    "belt.bending",
+    quad(lambda a: 0.023 + 0.002, 0, np.pi)[0] / quad(lambda a: 0.023 + 0.001, 0, np.pi)[0] - 1,
+    10,
+    "scipy.integrate.quad, outer arc over middle arc: 2 mm on a roller of 46 mm",
+)
+front, rear = 0.05, 0.03
+kinks = [np.linalg.norm([np.cos(a) - 1, np.sin(a)]) for a in (front, rear)]
+row(
+    "belt.edge",
+    800 * sum(kinks),
+    10,
+    "numpy.linalg.norm, sum of the two pulls at each edge: 800 N, 0.05 and 0.03 rad",
+)
+
+# Deck ---------------------------------------------------------------------------------------------------------------
+
+
+def crossing(_, state):
+    return state[1]
+
+
+crossing.terminal = True
+FALL = solve_ivp(
+    lambda _, s: [s[1], 9.80665 - 50e3 / 80 * s[0]],
+    (0, 1),
+    [0, np.sqrt(2 * 9.80665 * 0.05)],
+    method="DOP853",
+    events=crossing,
+    rtol=1e-12,
+    atol=1e-14,
+)
+row(
+    "deck.drop",
+    50e3 * FALL.y_events[0][0][0],
+    9,
+    "scipy.integrate.solve_ivp(DOP853), spring force at the turning point: 80 kg from 50 mm on 50 kN/m",
+)
+STOP = solve_ivp(
+    lambda _, s: [s[1], -20e3 / 75 * s[0]],
+    (0, 1),
+    [0, 3.2],
+    method="DOP853",
+    events=crossing,
+    rtol=1e-12,
+    atol=1e-14,
+)
+row(
+    "deck.stop",
+    20e3 * STOP.y_events[0][0][0],
+    9,
+    "scipy.integrate.solve_ivp(DOP853), spring force at the turning point: 75 kg at 3.2 m/s on 20 kN/m",
+)
+row(
+    "deck.midspan",
+    2 * quad(lambda x: 500 * x * x / 2 / 1215, 0, 0.3, **TIGHT)[0] + 500 / 150e3,
+    10,
+    "scipy.integrate.quad, virtual work, and each cushion under half of it: 1 kN, 0.6 m, EI 1215 N m2, 150 kN/m",
+)
+
+# Heat ---------------------------------------------------------------------------------------------------------------
+
+
+def heat(power, conductance, capacity, first, time):
+    return solve_ivp(
+        lambda _, s: [(power(s[0]) - conductance * s[0]) / capacity],
+        (0, time),
+        [first],
+        method="DOP853",
+        rtol=1e-12,
+        atol=1e-12,
+    ).y[0, -1]
+
+
+row(
+    "heat.rise",
+    heat(lambda _: 120, 1.5, 2700, 12, 1000),
+    9,
+    "scipy.integrate.solve_ivp(DOP853): 120 W, 1.5 W/K, 2700 J/K, from 12 K, 1000 s",
+)
+rise = 0.0
+for _ in range(60):
+    rise = heat(lambda _: 120, 1.5, 2700, heat(lambda _: 0, 0.9, 2700, rise, 900), 600)
+row(
+    "heat.cycle",
+    rise,
+    9,
+    "scipy.integrate.solve_ivp(DOP853), 60 cycles: 600 s at 120 W and 1.5 W/K, 900 s at rest and 0.9 W/K, 2700 J/K",
+)
+row(
+    "heat.copper",
+    brentq(lambda t: 40 * (1 + 0.00393 * t) - 0.8 * t, 0, 1e3, xtol=1e-11),
+    10,
+    "scipy.optimize.brentq, heat made is heat carried off: 40 W cold, 0.00393 1/K, 0.8 W/K",
+)
+row(
+    "heat.short",
+    brentq(lambda k: heat(lambda _: k, 1, 3600, 0, 1800) - 1, 1, 10, xtol=1e-12),
+    9,
+    "scipy.optimize.brentq on solve_ivp(DOP853), final rise 1 reached after half of a time constant",
+)
+
+# Induction motor ----------------------------------------------------------------------------------------------------
+
+# Mesh currents of stator, magnetising and rotor branches; 1.1, 0.9 ohm, 2.2, 2.0 and 48 ohm, slip 0.035, 133 V, 60 Hz.
+MESH = np.array([[1.1 + 1j * (2.2 + 48), -48j], [-48j, 0.9 / 0.035 + 1j * (2.0 + 48)]])
+stator, rotor = np.linalg.solve(MESH, [133, 0])
+MOTOR = "numpy.linalg.solve, complex mesh currents: R 1.1 and 0.9, X 2.2 and 2.0, 48 ohm, slip 0.035, 133 V a phase"
+row("motor.current", abs(stator), 10, MOTOR)
+row("motor.factor", np.cos(np.angle(stator)), 10, MOTOR)
+row("motor.gap", 3 * abs(rotor) ** 2 * 0.9 / 0.035, 10, MOTOR + "; heat and work of the rotor")
+row("motor.torque", 3 * abs(rotor) ** 2 * 0.9 / 0.035 / (2 * np.pi * 30), 10, MOTOR + "; two pairs of poles at 60 Hz")
+row("motor.resistance", (133 / stator - (1.1 + 2.2j)).real, 10, MOTOR + "; impedance less the stator's")
+row("motor.reactance", (133 / stator - (1.1 + 2.2j)).imag, 10, MOTOR + "; impedance less the stator's")
+
+# Spans --------------------------------------------------------------------------------------------------------------
+
+
+def pressed(tension, stiffness, span, force):
+    """Mid deflection of a beam in tension on simple supports: EI y'''' = T y'', shear F/2 at the middle."""
+    half = span / 2
+
+    def slope(_, s):
+        return np.vstack([s[1], s[2], s[3], tension / stiffness * s[2]])
+
+    def ends(a, b):
+        # Middle at 0: no slope, half of the force; support at the end: no deflection, no moment.
+        return np.array([a[1], a[3] - force / 2 / stiffness, b[0], b[2]])
+
+    grid = np.linspace(0, half, 400)
+    return abs(solve_bvp(slope, ends, grid, np.zeros((4, 400)), tol=1e-10, max_nodes=200000).y[0, 0])
+
+
+row(
+    "span.pressed",
+    1e3 * pressed(300, 0.05, 0.3, 40),
+    8,
+    "scipy.integrate.solve_bvp, EI y'''' = T y'', mm: 300 N, 0.05 N m2, 0.3 m, 40 N in the middle",
+)
+
+
+def frequency(mass, span, tension, stiffness, parts=60):
+    """Lowest frequency by beam elements with cubic shapes."""
+    h = span / parts
+    bend = stiffness / h**3 * np.array([[12, 6 * h, -12, 6 * h], [6 * h, 4 * h * h, -6 * h, 2 * h * h],
+                                        [-12, -6 * h, 12, -6 * h], [6 * h, 2 * h * h, -6 * h, 4 * h * h]])
+    pull = tension / (30 * h) * np.array([[36, 3 * h, -36, 3 * h], [3 * h, 4 * h * h, -3 * h, -h * h],
+                                          [-36, -3 * h, 36, -3 * h], [3 * h, -h * h, -3 * h, 4 * h * h]])
+    inertia = mass * h / 420 * np.array([[156, 22 * h, 54, -13 * h], [22 * h, 4 * h * h, 13 * h, -3 * h * h],
+                                         [54, 13 * h, 156, -22 * h], [-13 * h, -3 * h * h, -22 * h, 4 * h * h]])
+    size = 2 * (parts + 1)
+    k, m = np.zeros((size, size)), np.zeros((size, size))
+    for i in range(parts):
+        at = slice(2 * i, 2 * i + 4)
+        k[at, at] += bend + pull
+        m[at, at] += inertia
+    free = [i for i in range(size) if i not in (0, size - 2)]
+    return np.sqrt(eigh(k[np.ix_(free, free)], m[np.ix_(free, free)], eigvals_only=True)[0]) / (2 * np.pi)
+
+
+row(
+    "span.frequency",
+    frequency(0.1, 0.3, 300, 0.05),
+    7,
+    "scipy.linalg.eigh on 60 cubic beam elements: 0.1 kg/m, 0.3 m, 300 N, 0.05 N m2",
+)
+
+# Supply, tracking, measurement, gait --------------------------------------------------------------------------------
+
+row(
+    "supply.ramp",
+    np.sqrt(quad(lambda t: (2 + 7 * t) ** 2, 0, 1, **TIGHT)[0]),
+    10,
+    "scipy.integrate.quad, square of a line from 2 to 9",
+)
+row(
+    "supply.two",
+    np.sqrt(quad(lambda t: 9.0 if t < 0.35 else 4.0, 0, 1, points=[0.35], **TIGHT)[0]),
+    10,
+    "scipy.integrate.quad, square of 3 for 0.35 of the time and of 2 for the rest",
+)
+DRIFT = solve_ivp(lambda _, y: [0.0008 - y[0] / 12], (0, 20), [-0.004], method="DOP853", rtol=1e-12, atol=1e-16)
+row(
+    "track.offset",
+    1e3 * DRIFT.y[0, -1],
+    9,
+    "scipy.integrate.solve_ivp(DOP853), y' = 0.0008 - y/12, mm: from -4 mm, 20 m",
+)
+LONG = solve_ivp(lambda _, y: [0.0008 - y[0] / 12], (0, 600), [-0.004], method="DOP853", rtol=1e-12, atol=1e-16)
+row("track.settled", 1e3 * LONG.y[0, -1], 9, "scipy.integrate.solve_ivp(DOP853), y' = 0.0008 - y/12, mm: after 600 m")
+row(
+    "measure.grade",
+    np.tan(np.arctan2(0.16, 1.12) + np.arctan(0.011)),
+    10,
+    "numpy.arctan2 and numpy.arctan: 160 mm on 1.12 m, floor 0.011",
+)
+row(
+    "gait.stance",
+    brentq(lambda f: 2 * quad(lambda t: f if t < 0.34 else 0, 0, 1, points=[0.34], **TIGHT)[0] - 1, 0.1, 10, xtol=1e-13),
+    10,
+    "scipy.optimize.brentq on quad, both feet's impulse over a stride is the weight's: duty factor 0.34",
+)
+
+pathlib.Path(__file__).with_name("law_values.tsv").write_text(
+    "name\tvalue\tcall\n" + "\n".join(ROWS) + "\n", encoding="utf-8"
+)

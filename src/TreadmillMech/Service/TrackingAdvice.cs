@@ -20,7 +20,7 @@ public sealed record TrackingAdvice(Side Side, bool Tighten, double FirstTurns, 
     /// <param name="reading">The drift.</param>
     /// <param name="mayTighten">Whether the tension budget still allows to tighten.</param>
     /// <param name="options">Range of the tracking gain; the default where null.</param>
-    /// <returns>The advice; no answer where the distance between the bolts is not known.</returns>
+    /// <returns>The advice; no answer where the distance between the bolts is not known, or there is one bolt.</returns>
     /// <remarks>
     /// The belt moves towards the side with the shorter centre distance, so the side it runs towards is tightened. The
     /// drift goes with the metres of belt, not with time: a slow jog shows as much as a sprint. A crown on the rollers
@@ -36,6 +36,11 @@ public sealed record TrackingAdvice(Side Side, bool Tighten, double FirstTurns, 
     {
         ArgumentNullException.ThrowIfNull(machine);
         ArgumentNullException.ThrowIfNull(reading);
+        if (machine.TakeUp.Bolts < 2)
+        {
+            return new Shortfall(Reason.NotOnThisMachine, "second take-up bolt");
+        }
+
         if (machine.TakeUp.BoltSpacing is not { } spacing)
         {
             return new Shortfall(Reason.InputUnknown, "BoltSpacing");
@@ -61,5 +66,6 @@ public sealed record TrackingAdvice(Side Side, bool Tighten, double FirstTurns, 
         );
     }
 
-    private static double InEighths(double turns) => Math.Max(Eighth, Math.Round(turns / Eighth) * Eighth);
+    private static double InEighths(double turns) =>
+        turns > 0 ? Math.Max(Eighth, Math.Round(turns / Eighth) * Eighth) : 0;
 }

@@ -1,3 +1,5 @@
+using TreadmillMech.Parts;
+
 namespace TreadmillMech.Service;
 
 /// <summary>Limits, default uncertainties and habits that a review goes by, each with its source.</summary>
@@ -11,8 +13,13 @@ public sealed record VisitOptions
     /// <summary>Margin of the running belt that is aimed at under the test demand.</summary>
     public Threshold WantedMargin { get; init; } = new("wanted margin", 1.15, "", Practice);
 
-    /// <summary>Turns given at a time on both bolts.</summary>
-    public Threshold TurnStep { get; init; } = new("turns at a time", 0.25, "turn", Practice);
+    /// <summary>Turns given at a time on both bolts, 0.01 to 2.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Threshold TurnStep
+    {
+        get;
+        init => field = value with { Value = Guard.Within(value.Value, Si.One, 0.01, 2) };
+    } = new("turns at a time", 0.25, "turn", Practice);
 
     /// <summary>Most turns on both bolts in one visit; slip that remains then is looked for at the drive belt.</summary>
     public Threshold MostTurns { get; init; } = new("most turns in a visit", 2, "turn", Practice);

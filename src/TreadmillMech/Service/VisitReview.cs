@@ -67,7 +67,8 @@ public static class VisitReview
             Verdict.Use => "May be used within the maker's plate.",
             Verdict.Restrict when OwnerPage.OnlyTheUser(findings) =>
                 $"Not for users above the maker's plate: {findings[0].Statement}",
-            Verdict.Restrict => $"Walking only, by light users, until mended: {findings[0].Statement}",
+            Verdict.Restrict =>
+                $"Walking only, by light users, until mended: {findings.First(f => f.Subject != Subject.User).Statement}",
             _ => $"Out of service until mended: {findings[0].Statement}",
         };
 

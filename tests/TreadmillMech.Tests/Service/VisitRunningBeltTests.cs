@@ -145,7 +145,7 @@ public sealed class VisitRunningBeltTests
         Assert.Equal(Verdict.Use, sheet.Verdict);
         Assert.Empty(sheet.Findings);
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Lift test", StringComparison.Ordinal));
-        Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Wipe", StringComparison.Ordinal));
+        Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("wipe", StringComparison.OrdinalIgnoreCase));
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Dead-weight pull", StringComparison.Ordinal));
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Speeds of motor", StringComparison.Ordinal));
         Assert.All(sheet.OneMoreReading, p => Assert.InRange(p.Minutes, 1, 10));

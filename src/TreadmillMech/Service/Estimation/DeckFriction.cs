@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Laws;
 using TreadmillMech.Numbers;
 using UnitsNet;
@@ -22,7 +23,7 @@ public static class DeckFriction
         double? scaleUncertainty = null
     )
     {
-        double kilograms = Above(Si.Mass.ToSi(mass), "mass", "kg");
+        double kilograms = Above(Si.Mass.ToSi(mass), "mass", " kg");
         double loaded = Si.Force.ToSi(loadedPull);
         double empty = Si.Force.ToSi(emptyPull);
         double relative = scaleUncertainty ?? VisitOptions.Default.ScaleForce.Value;
@@ -45,7 +46,8 @@ public static class DeckFriction
     /// <param name="beltSpeed">Speed of the belt, above 0.</param>
     /// <param name="grade">Grade, positive uphill.</param>
     /// <param name="meterUncertainty">Relative standard uncertainty of a current; the default where null.</param>
-    /// <returns>Friction and its standard uncertainty; no answer where the loaded current is not the larger.</returns>
+    /// <returns>Friction and its standard uncertainty; no answer where they tell of no friction: on the level, where the
+    /// loaded current is not the larger.</returns>
     /// <remarks>Losses of the drive belt are left out; hands must be off the rails.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Mass or speed is not above 0.</exception>
     public static Answer<Estimate<double>> FromCurrent(
@@ -59,8 +61,8 @@ public static class DeckFriction
         double? meterUncertainty = null
     )
     {
-        double kilograms = Above(Si.Mass.ToSi(mass), "mass", "kg");
-        double speed = Above(Si.Speed.ToSi(beltSpeed), "beltSpeed", "m/s");
+        double kilograms = Above(Si.Mass.ToSi(mass), "mass", " kg");
+        double speed = Above(Si.Speed.ToSi(beltSpeed), "beltSpeed", " m/s");
         double loaded = Si.Current.ToSi(loadedCurrent);
         double empty = Si.Current.ToSi(emptyCurrent);
         double constant = motorConstant.Value.VoltSecondsPerRadian;
@@ -86,7 +88,8 @@ public static class DeckFriction
     /// <param name="grade">Grade, positive uphill.</param>
     /// <param name="efficiency">Efficiency from mains to belt; it carries most of the uncertainty.</param>
     /// <param name="meterUncertainty">Relative standard uncertainty of a power; the default where null.</param>
-    /// <returns>Friction and its standard uncertainty; no answer where the loaded power is not the larger.</returns>
+    /// <returns>Friction and its standard uncertainty; no answer where they tell of no friction: on the level, where the
+    /// loaded power is not the larger.</returns>
     /// <remarks>A ratio of two such values, before and after a service, needs no efficiency.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Mass, speed or efficiency is not above 0.</exception>
     public static Answer<Estimate<double>> FromMainsPower(
@@ -99,8 +102,8 @@ public static class DeckFriction
         double? meterUncertainty = null
     )
     {
-        double kilograms = Above(Si.Mass.ToSi(mass), "mass", "kg");
-        double speed = Above(Si.Speed.ToSi(beltSpeed), "beltSpeed", "m/s");
+        double kilograms = Above(Si.Mass.ToSi(mass), "mass", " kg");
+        double speed = Above(Si.Speed.ToSi(beltSpeed), "beltSpeed", " m/s");
         double share = Above(efficiency.Value, "efficiency", "");
         double loaded = Si.Power.ToSi(loadedPower);
         double empty = Si.Power.ToSi(emptyPower);
@@ -180,6 +183,6 @@ public static class DeckFriction
             ? value
             : throw new ArgumentOutOfRangeException(
                 name,
-                $"{name}: {value} {unit} is not above 0 {unit}.".Replace(" .", ".", StringComparison.Ordinal)
+                string.Create(CultureInfo.InvariantCulture, $"{name}: {value}{unit} is not above 0{unit}.")
             );
 }

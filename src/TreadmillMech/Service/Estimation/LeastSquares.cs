@@ -2,10 +2,16 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace TreadmillMech.Service.Estimation;
 
-/// <summary>Weighted non-linear least squares by Gauss-Newton steps; residuals are already over their uncertainty.</summary>
+/// <summary>
+/// Weighted non-linear least squares by Gauss-Newton steps; residuals are already over their uncertainty. The last unknown
+/// is a logarithm and moves by a factor of e at most; where readings contradict each other whole steps run to and fro
+/// for ever, so that late steps are shortened.
+/// </summary>
 internal static class LeastSquares
 {
-    private const int MostSteps = 50;
+    private const int MostSteps = 200;
+    private const int WholeSteps = 10;
+    private const int HalfSteps = 40;
     private const double Settled = 1e-10;
 
     /// <summary>Residuals and their derivatives at a point; rows are readings and priors, columns are unknowns.</summary>
@@ -27,6 +33,11 @@ internal static class LeastSquares
                 return null;
             }
 
+            double share =
+                i < WholeSteps ? 1
+                : i < HalfSteps ? 0.5
+                : 0.25;
+            step *= share * Math.Min(1, 1 / Math.Abs(step[^1]));
             point += step;
             if (step.L2Norm() <= Settled * (1 + point.L2Norm()))
             {

@@ -13,13 +13,17 @@ public static class LiftTest
     private const double KnownStiffnessSpread = 0.05;
     private const double ObservedShare = 0.5;
 
+    // The ranges that the parts accept, see Treadmill.RestTension and RunningBelt.RelaxedForcePerWidth.
+    private const double LargestTension = 20000;
+    private static readonly Bounds PerWidthRange = new(1000, 40000);
+
     /// <summary>Evaluates lift tests at one or more heights and bolt positions.</summary>
     /// <param name="machine">The machine; of it the geometry, the belt and the take-up.</param>
     /// <param name="lifts">The lifts, at least one.</param>
     /// <param name="options">Prior band and uncertainties; the defaults where null.</param>
     /// <returns>
-    /// The estimate; no answer where there is no lift, where the tension comes out below nothing, or where the lifts
-    /// contradict each other.
+    /// The estimate; no answer where there is no lift, where the tension comes out below nothing, where the lifts
+    /// contradict each other, or where they tell of a belt that no machine has.
     /// </returns>
     /// <remarks>
     /// Weighted least squares on <see cref="LiftLaws.LiftForce"/> for the tension and the logarithm of the stiffness, with
@@ -116,12 +120,24 @@ public static class LiftTest
 
         double perWidth = Math.Exp(best[1]) / model.StiffnessOfUnitForce;
         double spread = Math.Sqrt(covariance[1, 1]);
+        bool observed = model.StiffnessKnown || spread < ObservedShare * model.PriorSpread;
+        if (tension > LargestTension)
+        {
+            return new Shortfall(Reason.NotInRange, "RestTension", LargestTension, tension, "N");
+        }
+
+        if (observed && !PerWidthRange.Holds(perWidth))
+        {
+            double nearest = Math.Clamp(perWidth, PerWidthRange.From, PerWidthRange.To);
+            return new Shortfall(Reason.NotInRange, "RelaxedForcePerWidth", nearest, perWidth, "N/m");
+        }
+
         return new TensionEstimate
         {
             RestTension = new(Si.Force.FromSi(tension), Si.Force.FromSi(Math.Sqrt(covariance[0, 0]))),
             RelaxedForcePerWidth = new(Si.ForcePerLength.FromSi(perWidth), Si.ForcePerLength.FromSi(perWidth * spread)),
             Covariance = Si.Force.FromSi(covariance[0, 1]),
-            StiffnessObserved = model.StiffnessKnown || spread < ObservedShare * model.PriorSpread,
+            StiffnessObserved = observed,
             Misfit = misfit,
         };
     }

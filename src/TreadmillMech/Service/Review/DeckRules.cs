@@ -27,7 +27,11 @@ internal static class DeckRules
             yield break;
         }
 
-        yield return facts.Friction.Serviced ? AfterService(facts, now) : BeforeService(facts, now);
+        // A deck that was only cleaned is not judged worn before it had its lubricant.
+        bool complete =
+            facts.Friction.Serviced
+            && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
+        yield return complete ? AfterService(facts, now) : BeforeService(facts, now);
     }
 
     private static Finding BeforeService(VisitFacts facts, FrictionFact now) =>
@@ -56,7 +60,8 @@ internal static class DeckRules
 
     private static Finding AfterService(VisitFacts facts, FrictionFact now)
     {
-        bool compared = facts.Friction.AsFound.Is(out FrictionFact? before);
+        // Two methods differ by more than a service does; only one method is held against itself.
+        bool compared = facts.Friction.AsFound.Is(out FrictionFact? before) && before.Method == now.Method;
         double fall = compared ? 1 - (now.Friction.Value / before!.Friction.Value) : 0;
         bool worn = compared && fall < facts.Options.WornIfFallBelow.Value;
         return new()
@@ -89,6 +94,11 @@ internal static class DeckRules
             Si.Volume.FromSi(facts.Lubricant),
             facts.Options
         );
+        if (dose.Missing.Why == Reason.NotOnThisMachine)
+        {
+            return "Add no lubricant: this deck comes waxed.";
+        }
+
         if (facts.OilUnderneath || facts.OilOnRoller || facts.OilOnTop)
         {
             return "Then measure again before any lubricant: there is oil already, and more would seep through.";
@@ -96,7 +106,6 @@ internal static class DeckRules
 
         return dose.Is(out LubricantDose? volume)
                 ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), and spread it at a walk of about 1.3 m/s."
-            : dose.Missing.Why == Reason.NotOnThisMachine ? "Add no lubricant: this deck comes waxed."
             : dose.Missing.Why == Reason.NotInRange ? "Add no lubricant: it has had its dose."
             : "Then lubricate by the maker's manual: neither the plate's dose nor the foot zone is known here.";
     }

@@ -34,8 +34,9 @@ internal static class OwnerPage
         {
             (Subject.RunningBelt, Severity.OutOfService) => "The walking surface is oily and must be cleaned.",
             (Subject.RunningBelt, Severity.Restrict) =>
-                "The running belt gives way under a heavy runner and is being adjusted in small steps.",
-            (Subject.RunningBelt, Severity.Attend) => "The running belt was loose and has been tightened.",
+                "The running belt gives way, or may give way, under a heavy runner; it is being worked on in small steps.",
+            (Subject.RunningBelt, Severity.Attend) =>
+                "The tension of the running belt was looked at; a little work or a test may be left.",
             (Subject.DriveBelt, Severity.Restrict or Severity.Attend) =>
                 "The belt between motor and roller needs work or replacement.",
             (Subject.Rollers, _) => "The roller that moves the belt is oily and is being cleaned.",

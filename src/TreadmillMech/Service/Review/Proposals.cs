@@ -61,7 +61,11 @@ internal static class Proposals
 
         if (!facts.RollerWiped)
         {
-            yield return new("Wipe the drive roller with a dry white cloth.", "Whether oil takes the grip away.", 1);
+            yield return new(
+                "Machine unplugged, wipe the drive roller with a dry white cloth while turning it by hand.",
+                "Whether oil takes the grip away.",
+                1
+            );
         }
     }
 }

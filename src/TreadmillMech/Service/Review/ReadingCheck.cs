@@ -43,6 +43,7 @@ internal static class ReadingCheck
                 "A direct-current setting reads nothing on a mains lead; set the meter to alternating current.",
             MainsCurrentReading { Response: MeterResponse.Averaging } =>
                 "An averaging meter reads low on the peaky current of a rectifier; use a true RMS meter.",
+            MainsCurrentReading mains => BelowUnloaded(visit, index, mains),
             MainsPowerReading power => BelowUnloaded(visit, index, power),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
@@ -61,7 +62,7 @@ internal static class ReadingCheck
     private static string? BelowUnloaded(Visit visit, int index, MotorCurrentReading reading) =>
         reading.State == LoadState.Loaded
         && OnTheLevel(visit)
-        && Earlier<MotorCurrentReading>(visit, index)
+        && Beside<MotorCurrentReading>(visit, index)
             .Any(other =>
                 other.State == LoadState.Unloaded
                 && OfMotor(other) is null
@@ -74,7 +75,7 @@ internal static class ReadingCheck
     private static string? BelowUnloaded(Visit visit, int index, MainsPowerReading reading) =>
         reading.State == LoadState.Loaded
         && OnTheLevel(visit)
-        && Earlier<MainsPowerReading>(visit, index)
+        && Beside<MainsPowerReading>(visit, index)
             .Any(other =>
                 other.State == LoadState.Unloaded
                 && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
@@ -85,12 +86,28 @@ internal static class ReadingCheck
 
     private static bool OnTheLevel(Visit visit) => Si.Ratio.ToSi(visit.TestDemand.Grade) <= 0;
 
-    private static IEnumerable<TReading> Earlier<TReading>(Visit visit, int index) =>
+    private static string? BelowUnloaded(Visit visit, int index, MainsCurrentReading reading) =>
+        reading.State == LoadState.Loaded
+        && OnTheLevel(visit)
+        && Beside<MainsCurrentReading>(visit, index)
+            .Any(other =>
+                other is { State: LoadState.Unloaded, Form: CurrentForm.Alternating, Response: MeterResponse.TrueRms }
+                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
+                && Si.Current.ToSi(reading.Current) < Si.Current.ToSi(other.Current)
+            )
+            ? "The loaded current is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
+            : null;
+
+    /// <summary>Readings before and after this one, up to the work on the deck on either side.</summary>
+    private static IEnumerable<TReading> Beside<TReading>(Visit visit, int index) =>
         visit
             .Events.Take(index)
             .Reverse()
-            .TakeWhile(e => e is not CleanAction and not LubricateAction)
+            .TakeWhile(NoWork)
+            .Concat(visit.Events.Skip(index + 1).TakeWhile(NoWork))
             .OfType<TReading>();
+
+    private static bool NoWork(VisitEvent happened) => happened is not CleanAction and not LubricateAction;
 
     private static int Count(SpeedReading speeds) =>
         (speeds.Motor is null ? 0 : 1) + (speeds.DriveRoller is null ? 0 : 1) + (speeds.Belt is null ? 0 : 1);

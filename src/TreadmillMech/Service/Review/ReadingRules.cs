@@ -7,17 +7,20 @@ internal static class ReadingRules
 {
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        if (
-            facts.Lifts.Count > 0
-            && facts.Tension.Missing
-                is { Why: Reason.ReadingsContradict or Reason.SlackBelt or Reason.NotObservable } missing
-        )
+        if (facts.Lifts.Count > 0 && facts.Tension.Missing is { Why: not Reason.Found } missing)
         {
             yield return new()
             {
                 Subject = Subject.Readings,
                 Severity = Severity.Attend,
-                Statement = "The lift tests contradict each other: no one tension fits them.",
+                Statement = missing.Why switch
+                {
+                    Reason.SlackBelt =>
+                        "By the lift tests the belt is slack, or they were misread: the bar carries too little.",
+                    Reason.NotInRange =>
+                        "The lift tests tell of a belt that no machine has: height, force or rollers were misread.",
+                    _ => "The lift tests contradict each other: no one tension fits them.",
+                },
                 Number = missing.Why == Reason.ReadingsContradict ? new("misfit", missing.Available, "sigma") : null,
                 Next = new()
                 {
@@ -39,8 +42,16 @@ internal static class ReadingRules
             yield return new()
             {
                 Subject = Subject.Readings,
-                Severity = Severity.Note,
+                Severity = Severity.Attend,
                 Statement = "The speeds tell of slip, while the last slip test held; one of them is to be read again.",
+                Limit = facts.Options.Slip.InPercent(),
+                Next = new()
+                {
+                    Action = "Read the speeds again, unloaded and under the test demand, and repeat the slip test.",
+                    Expect = "Speeds and slip test that agree.",
+                    StopAt = "Stop if the belt gives way: then it slips, whatever the speeds say.",
+                    Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser],
+                },
             };
         }
     }

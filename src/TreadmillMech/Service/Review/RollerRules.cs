@@ -14,7 +14,7 @@ internal static class RollerRules
                 Subject = Subject.RunningBelt,
                 Severity = Severity.OutOfService,
                 Statement = "There is oil on top of the running belt: feet slip.",
-                For = ["The cloth drawn over the top smears."],
+                For = ["The cloth drawn over the top shows it."],
                 Next = new()
                 {
                     Action =
@@ -33,10 +33,11 @@ internal static class RollerRules
             {
                 Subject = Subject.Rollers,
                 Severity = facts.SlipsNow ? Severity.Restrict : Severity.Attend,
-                Statement = "There is oil on the drive roller: it lowers the grip, however tight the belt is.",
+                Statement =
+                    "There is oil or lubricant on the drive roller: it lowers the grip, however tight the belt is.",
                 For =
                 [
-                    "The cloth drawn over the roller smears.",
+                    "The cloth drawn over the roller shows it.",
                     .. facts.SlipsNow ? ["The belt gives way under load."] : Array.Empty<string>(),
                 ],
                 Next = new()
@@ -46,7 +47,7 @@ internal static class RollerRules
                     Expect = "A dry cloth, and no giving way at the same bolt position.",
                     StopAt =
                         "If it still slips on a clean dry roller, read the speeds of motor and roller before any turn.",
-                    Cautions = [Cautions.Unplug, Cautions.StandStill],
+                    Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
                 },
             };
         }

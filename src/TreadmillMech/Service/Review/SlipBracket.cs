@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TreadmillMech.Parts;
 using UnitsNet;
 
 namespace TreadmillMech.Service.Review;
@@ -34,25 +35,36 @@ internal static class SlipBracket
             return null;
         }
 
-        if (Pressing(facts, slipped.Max()) is not { } low || Pressing(facts, held.Min()) is not { } high || low <= 0)
+        if (
+            Pressing(facts, slipped.Max()) is not { } low
+            || Pressing(facts, held.Min()) is not { } high
+            || Pressing(facts, turns) is not { } here
+            || low <= 0
+        )
         {
             return null;
         }
 
-        double least = Pressing(facts, turns)!.Value / high;
-        double most = Pressing(facts, turns)!.Value / low;
+        double least = here / high;
+        double most = here / low;
         return new("margin", 0.5 * (least + most), "", (most - least) / Math.Sqrt(12));
     }
 
     /// <summary>Strand tension above its centrifugal part at a number of turns of this visit [N].</summary>
     private static double? Pressing(VisitFacts facts, double turns)
     {
+        TakeUp takeUp = facts.Visit.Machine.TakeUp;
+        if (Math.Abs(takeUp.LeftTurns + turns) > 20 || Math.Abs(takeUp.RightTurns + turns) > 20)
+        {
+            return null;
+        }
+
         Treadmill machine = facts.Machine with
         {
             TakeUp = facts.Machine.TakeUp with
             {
-                LeftTurns = facts.Visit.Machine.TakeUp.LeftTurns + turns,
-                RightTurns = facts.Visit.Machine.TakeUp.RightTurns + turns,
+                LeftTurns = takeUp.LeftTurns + turns,
+                RightTurns = takeUp.RightTurns + turns,
             },
         };
         OperatingPoint point = machine.At(facts.Visit.TestDemand);

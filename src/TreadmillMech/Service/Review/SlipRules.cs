@@ -16,11 +16,26 @@ internal static class SlipRules
         bool driveBelt =
             facts.LocatedAt(SlipPlace.DriveBelt)
             || facts.LocatedAt(SlipPlace.Both)
-            || facts.Turns >= facts.Options.MostTurns.Value;
+            || (TurnsSpent(facts) && !(facts.SlipNow.Found && facts.LocatedAt(SlipPlace.RunningBelt)));
         return facts.OilOnRoller ? []
+            : facts.RetestDue ? [NotRetested(facts)]
             : driveBelt ? [DriveBeltSlips(facts)]
             : [RunningBeltSlips(facts, budget)];
     }
+
+    /// <summary>Whether less than one step is left of the turns of a visit.</summary>
+    private static bool TurnsSpent(VisitFacts facts) =>
+        facts.Options.MostTurns.Value - facts.Turns < facts.Options.TurnStep.Value - 1e-9;
+
+    private static Finding NotRetested(VisitFacts facts) =>
+        new()
+        {
+            Subject = facts.LocatedAt(SlipPlace.DriveBelt) ? Subject.DriveBelt : Subject.RunningBelt,
+            Severity = Severity.Restrict,
+            Statement = "It slipped under the test demand, and was not tested since the last work on belts or rollers.",
+            For = Evidence(facts, located: false),
+            Next = ReadFirstStep("Repeat the slip test under the test demand: there was work since the last one."),
+        };
 
     private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget)
     {
@@ -36,15 +51,18 @@ internal static class SlipRules
             Number = SlipFigure(facts),
             Limit = facts.Options.Slip.InPercent(),
             For = Evidence(facts, located),
-            Against = facts.DriveBeltRead
+            Against = DriveBeltJudged(facts)
                 ? []
                 : ["No speeds of motor and roller under load: the drive belt is not ruled out."],
             Next =
                 first is not null ? ReadFirstStep(first)
-                : budget.TurnsLeft < facts.Options.TurnStep.Value ? EndOfThread()
-                : QuarterTurn(facts),
+                : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
+                : TurnsSpent(facts) ? EndOfTurns()
+                : EndOfThread(),
         };
     }
+
+    private static bool DriveBeltJudged(VisitFacts facts) => facts.DriveBeltRead || facts.Machine.DriveBelt is null;
 
     private static ImmutableArray<string> Evidence(VisitFacts facts, bool located)
     {
@@ -63,9 +81,9 @@ internal static class SlipRules
             );
         }
 
-        if (facts.RollerWiped)
+        if (facts is { RollerWiped: true, OilOnRoller: false, DustOnRoller: false })
         {
-            evidence.Add("The drive roller wiped clean: it is not oil.");
+            evidence.Add("The drive roller is clean: it is not oil.");
         }
 
         return [.. evidence];
@@ -74,9 +92,10 @@ internal static class SlipRules
     /// <summary>What must be read before a bolt is turned; null where nothing is missing.</summary>
     private static string? ReadFirst(VisitFacts facts) =>
         !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
-        : !facts.DriveBeltRead
+        : facts.DustOnRoller ? "Clean the drive roller, machine unplugged: there is dust on it, and dust takes grip."
+        : !DriveBeltJudged(facts)
             ? "Read motor and roller speed, unloaded and under the test demand: their ratio tells whether the drive belt slips."
-        : facts.Lifts.Count == 0 && facts.SlipTests.Count == 0
+        : !facts.Tension.Found && facts.SlipTests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
 
@@ -87,6 +106,16 @@ internal static class SlipRules
             Expect = "A reading that tells which of the two belts to work on.",
             StopAt = "Stop if the belt catches, smells or drifts to an edge.",
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+        };
+
+    private static NextStep EndOfTurns() =>
+        new()
+        {
+            Action =
+                "Do not tighten further: the turns of this visit are used, and the drive belt holds. Look at the roller's face and at the underside of the running belt for glaze; a glazed belt is replaced.",
+            Expect = "With a belt that grips, a test that holds at fewer turns.",
+            StopAt = "Do not exceed the turns of a visit to hide a worn belt.",
+            Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
 
     private static NextStep EndOfThread() =>
@@ -141,13 +170,15 @@ internal static class SlipRules
                 "look at the drive belt's ribs; this kind is replaced, not tensioned",
             _ => "look at the coupling between motor and roller, and for a pulley loose on its shaft",
         };
+        string what = facts.Machine.DriveBelt is null ? "coupling of motor and roller" : "drive belt";
+        string both = facts.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
         return new()
         {
             Subject = Subject.DriveBelt,
             Severity = Severity.Restrict,
             Statement = located
-                ? "The drive belt slips: under load the roller falls behind the motor."
-                : $"After {Words.Turns(facts.Turns, signed: false)} on both bolts it still slips; the drive belt is to be suspected.",
+                ? $"The {what} slips: under load the roller falls behind the motor.{both}"
+                : $"After {Words.Turns(facts.Turns, signed: false)} on both bolts it still slips; the {what} is to be suspected.",
             Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
             Limit = located ? facts.Options.Slip.InPercent() : facts.Options.MostTurns,
             For = located
@@ -156,7 +187,14 @@ internal static class SlipRules
                 [
                     $"Each turn of both bolts adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
                 ],
-            Against = located ? [] : ["The speed of the roller under load would settle it."],
+            Against =
+                located ? []
+                : facts.LocatedAt(SlipPlace.RunningBelt)
+                    ?
+                    [
+                        "The speeds as found put the slip at the running belt: read them again before the drive belt is touched.",
+                    ]
+                : ["The speed of the roller under load would settle it."],
             Next = new()
             {
                 Action = takeBack + look + ".",
@@ -173,25 +211,7 @@ internal static class SlipRules
         int lastSlip = facts.SlipTests.FindLastIndex(t => t.Slipped);
         if (lastSlip >= 0)
         {
-            (double slipped, double held) = (facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
-            Figure? margin = facts.Point.BeltMargin.Is(out double known)
-                ? new("margin", known, "")
-                : SlipBracket.Margin(facts, facts.Turns);
-            yield return new()
-            {
-                Subject = Subject.RunningBelt,
-                Severity = Severity.Attend,
-                Statement =
-                    $"The running belt was slack: it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} on both bolts.",
-                Number = margin,
-                Limit = margin is null ? null : facts.Options.WantedMargin,
-                For =
-                [
-                    "The slip tests, before and after.",
-                    .. held > slipped ? ["More tension alone cured it."] : Array.Empty<string>(),
-                ],
-                Next = margin?.Value >= facts.Options.WantedMargin.Value ? null : Reserve(facts, budget),
-            };
+            yield return Cured(facts, budget, facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
         }
         else if (
             facts.Point.BeltMargin.Is(out double predicted)
@@ -212,9 +232,40 @@ internal static class SlipRules
         }
     }
 
+    private static Finding Cured(VisitFacts facts, TensionBudget budget, double slipped, double held)
+    {
+        string places =
+            $"it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} on both bolts";
+        bool loosened = facts.RetestDue && facts.Turns < held - 1e-9;
+        bool byTurns = held > slipped && !facts.OtherWorkSinceSlip;
+        Figure? margin = facts.Point.BeltMargin.Is(out double known)
+            ? new("margin", known, "")
+            : SlipBracket.Margin(facts, facts.Turns);
+        bool ample = margin?.Value >= facts.Options.WantedMargin.Value;
+        return new()
+        {
+            Subject = Subject.RunningBelt,
+            Severity = byTurns || loosened ? Severity.Attend : Severity.Note,
+            Statement = byTurns
+                ? $"The running belt was slack: {places}."
+                : $"It gave way and holds now, by other work than tension alone: {places}.",
+            Number = margin,
+            Limit = margin is null ? null : facts.Options.WantedMargin,
+            For =
+            [
+                "The slip tests, before and after.",
+                .. byTurns ? ["More tension alone cured it."] : Array.Empty<string>(),
+            ],
+            Next =
+                loosened ? ReadFirstStep("Repeat the slip test: the bolts were taken back since it held.")
+                : byTurns && !ample ? Reserve(facts, budget)
+                : null,
+        };
+    }
+
     /// <summary>A quarter turn of reserve after the rung that just holds: its margin may be hardly above 1.</summary>
     private static NextStep? Reserve(VisitFacts facts, TensionBudget budget) =>
-        budget.TurnsLeft < facts.Options.TurnStep.Value
+        facts.OilOnRoller || ReadFirst(facts) is not null || budget.TurnsLeft < facts.Options.TurnStep.Value - 1e-9
             ? null
             : QuarterTurn(facts) with
             {
@@ -231,7 +282,7 @@ internal static class SlipRules
 
         Answer<Estimate<double>> slip = located.Place switch
         {
-            SlipPlace.DriveBelt => located.DriveBelt,
+            SlipPlace.DriveBelt or SlipPlace.Both => located.DriveBelt,
             SlipPlace.NotLocated => located.Whole,
             _ => located.RunningBelt,
         };

@@ -31,18 +31,28 @@ internal static class TrackingRules
             Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
             Limit = Straight,
             For = [$"Counted over {reading.Passes} passes at a jog."],
-            Next = Step(facts, reading, towards, turnsLeft > 0),
+            Next =
+                facts.OilOnRoller ? CleanFirst()
+                : facts.Machine.TakeUp.Bolts < 2 ? OneBolt()
+                : Step(facts, reading, towards, turnsLeft),
         };
     }
 
-    private static NextStep Step(VisitFacts facts, TrackingReading reading, string towards, bool mayTighten)
+    private static NextStep Step(VisitFacts facts, TrackingReading reading, string towards, double turnsLeft)
     {
+        double first = TrackingAdvice
+            .Of(facts.Machine, reading, options: facts.Options)
+            .Then(a => Math.Min(a.FirstTurns, facts.Options.TurnStep.Value))
+            .Or(0.125);
+        bool mayTighten = turnsLeft >= first;
         Answer<TrackingAdvice> answer = TrackingAdvice.Of(facts.Machine, reading, mayTighten, facts.Options);
         string how = answer.Is(out TrackingAdvice? advice)
-            ? $"{(advice.Tighten ? "Tighten" : "Loosen")} the {Words.Side(advice.Side)} bolt by {Words.Turns(advice.FirstTurns, signed: false)}"
+            ? $"{(advice.Tighten ? "Tighten" : "Loosen")} the {Words.Side(advice.Side)} bolt by {Words.Turns(first, signed: false)}"
             : $"{(mayTighten ? "Tighten" : "Loosen")} the {(mayTighten ? towards : Opposite(towards))} bolt by 0.125 turn";
-        string range = advice is null
-            ? "The distance between the bolts is not known, so the turn is the smallest one."
+        string range =
+            advice is null ? "The distance between the bolts is not known, so the turn is the smallest one."
+            : advice.FirstTurns > facts.Options.MostTurns.Value
+                ? "So large a drift is not for turns alone: compare both bolts' distance from the frame first."
             : $"Between {Words.Turns(advice.FirstTurns, signed: false)} for a belt that follows like a string and {Words.Turns(advice.MostTurns, signed: false)} for a stiff wide one; the first turn tells which.";
         return new()
         {
@@ -53,6 +63,24 @@ internal static class TrackingRules
             Cautions = [Cautions.StandStill, Cautions.Clear],
         };
     }
+
+    private static NextStep CleanFirst() =>
+        new()
+        {
+            Action = "Clean the drive roller first, then count the same passes again at a jog.",
+            Expect = "A drift that can be believed: on an oily roller it tells nothing of the bolts.",
+            StopAt = "Stop if the belt nears an edge.",
+            Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.Clear],
+        };
+
+    private static NextStep OneBolt() =>
+        new()
+        {
+            Action = "Centre the belt as the maker's manual says: this machine has one take-up bolt.",
+            Expect = "Less drift over the same passes.",
+            StopAt = "Stop if the belt nears an edge.",
+            Cautions = [Cautions.StandStill, Cautions.Clear],
+        };
 
     private static string Opposite(string side) => side == "left" ? "right" : "left";
 }

@@ -8,7 +8,12 @@ namespace TreadmillMech.Service.Review;
 /// <summary>What the events of a visit come to: the state of the machine now, and how it was found.</summary>
 internal sealed class VisitFacts
 {
+    private const double MostTurnsOfBolts = 20;
+    private const double LongestLadder = 10;
+
     private readonly HashSet<int> refusedIndices;
+    private bool workSinceTest;
+    private bool workSinceSpeeds;
 
     internal VisitFacts(Visit visit, VisitOptions options)
     {
@@ -44,6 +49,8 @@ internal sealed class VisitFacts
     internal double Turns => 0.5 * (LeftTurns + RightTurns);
 
     internal bool OilOnRoller { get; private set; }
+
+    internal bool DustOnRoller { get; private set; }
 
     internal bool RollerWiped { get; private set; }
 
@@ -84,9 +91,18 @@ internal sealed class VisitFacts
     /// <summary>The last slip test; null where there was none.</summary>
     internal bool? SlippedLast => SlipTests.Count == 0 ? null : SlipTests[^1].Slipped;
 
-    /// <summary>Whether slip shows now, by the last test or by the speeds after the last work on the belts.</summary>
+    /// <summary>Whether slip shows now, by the last test, otherwise by the last speeds under load.</summary>
     internal bool SlipsNow =>
-        SlippedLast ?? (SlipNow.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);
+        SlippedLast ?? (SlipLocated.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);
+
+    /// <summary>
+    /// Whether bolts, drive belt or rollers were worked on since the last slip test, or where there was none, since the
+    /// last speeds under load: then nobody knows whether it still slips.
+    /// </summary>
+    internal bool RetestDue => SlipTests.Count > 0 ? workSinceTest : workSinceSpeeds;
+
+    /// <summary>Whether rollers were cleaned or the drive belt worked on since a test slipped.</summary>
+    internal bool OtherWorkSinceSlip { get; private set; }
 
     /// <summary>Where the speeds put the slip: those after the last work on the belts, otherwise those as found.</summary>
     internal Answer<SlipLocation> SlipLocated => SlipNow.Found ? SlipNow : SlipAsFound;
@@ -126,6 +142,11 @@ internal sealed class VisitFacts
                 break;
             case SlipTestReading test:
                 SlipTests.Add((Turns, test.Slipped));
+                workSinceTest = false;
+                OtherWorkSinceSlip = OtherWorkSinceSlip && !test.Slipped;
+                break;
+            case SpeedReading { State: LoadState.Loaded }:
+                workSinceSpeeds = false;
                 break;
             case TrackingReading tracking:
                 Tracking = tracking;
@@ -144,6 +165,7 @@ internal sealed class VisitFacts
                 LeftTurns += turned.LeftTurns;
                 RightTurns += turned.RightTurns;
                 Tracking = null;
+                workSinceTest = workSinceSpeeds = true;
                 break;
             case CleanAction clean:
                 Cleaned(clean.Place);
@@ -151,8 +173,9 @@ internal sealed class VisitFacts
             case LubricateAction oil:
                 Lubricant += Si.Volume.ToSi(oil.Volume);
                 break;
-            case DriveBeltAction { Replaced: true }:
-                DriveBeltLook = null;
+            case DriveBeltAction work:
+                DriveBeltLook = work.Replaced ? null : DriveBeltLook;
+                workSinceTest = workSinceSpeeds = OtherWorkSinceSlip = true;
                 break;
             default:
                 break;
@@ -161,15 +184,18 @@ internal sealed class VisitFacts
 
     private void Wiped(WipeReading wipe)
     {
+        // Under the foot a thin film belongs; on the roller and on top it is lubricant where none may be.
         bool oil = wipe.Trace == WipedTrace.Oil;
+        bool film = wipe.Trace == WipedTrace.Film;
         switch (wipe.Place)
         {
             case WipedPlace.DriveRoller:
                 RollerWiped = true;
-                OilOnRoller = oil;
+                OilOnRoller = oil || film;
+                DustOnRoller = wipe.Trace == WipedTrace.Dust;
                 break;
             case WipedPlace.BeltTop:
-                OilOnTop = oil;
+                OilOnTop = oil || film;
                 break;
             default:
                 OilUnderneath = oil;
@@ -182,7 +208,8 @@ internal sealed class VisitFacts
         switch (place)
         {
             case CleanedPlace.Rollers:
-                OilOnRoller = false;
+                OilOnRoller = DustOnRoller = false;
+                workSinceTest = workSinceSpeeds = OtherWorkSinceSlip = true;
                 break;
             case CleanedPlace.BeltTop:
                 OilOnTop = false;
@@ -210,10 +237,14 @@ internal sealed class VisitFacts
                 : belt;
         }
 
+        // More turns than any bolt has: their tension is nobody's guess, and the ladder goes on from here.
+        bool turnsFit =
+            Math.Abs(machine.TakeUp.LeftTurns + LeftTurns) <= MostTurnsOfBolts - LongestLadder
+            && Math.Abs(machine.TakeUp.RightTurns + RightTurns) <= MostTurnsOfBolts - LongestLadder;
         return machine with
         {
             Belt = belt,
-            RestTension = tension,
+            RestTension = turnsFit ? tension : null,
             Deck =
                 Friction.Now.Is(out FrictionFact? fact) && fact.Friction.Value is >= 0.02 and <= 1
                     ? machine.Deck with
@@ -223,8 +254,8 @@ internal sealed class VisitFacts
                     : machine.Deck,
             TakeUp = machine.TakeUp with
             {
-                LeftTurns = machine.TakeUp.LeftTurns + LeftTurns,
-                RightTurns = machine.TakeUp.RightTurns + RightTurns,
+                LeftTurns = turnsFit ? machine.TakeUp.LeftTurns + LeftTurns : 0,
+                RightTurns = turnsFit ? machine.TakeUp.RightTurns + RightTurns : 0,
             },
             BeltDrag = machine.BeltDrag ?? PulledEmpty(),
         };

@@ -24,6 +24,9 @@ public enum Reason
     /// <summary>The user drives the belt and the controller can only push, not brake: the belt overruns.</summary>
     DriveCannotBrake,
 
+    /// <summary>The winding warms faster than it cools: no steady temperature exists.</summary>
+    ThermalRunaway,
+
     /// <summary>Two parts would have to be in the same place, for instance pulleys that overlap.</summary>
     PartsOverlap,
 

@@ -113,6 +113,11 @@ internal static class Si
         static q => q.KilogramSquareMeters,
         static v => MassMomentOfInertia.FromKilogramSquareMeters(v)
     );
+    internal static readonly Dimension<ThermalConductance> ThermalConductance = new(
+        "W/K",
+        static q => q.WattsPerKelvin,
+        TreadmillMech.ThermalConductance.FromWattsPerKelvin
+    );
     internal static readonly Dimension<MotorConstant> MotorConstant = new(
         "V s/rad",
         static q => q.VoltSecondsPerRadian,

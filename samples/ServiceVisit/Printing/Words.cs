@@ -49,6 +49,7 @@ internal static class Words
             Reason.MotorCannotReachSpeed => "the motor does not reach the speed",
             Reason.CurrentLimit => "the controller does not allow the current",
             Reason.DriveCannotBrake => "the drive cannot brake",
+            Reason.ThermalRunaway => "the winding would warm without end",
             Reason.PartsOverlap => "two parts would be in one place",
             Reason.NotInRange => "no value in the range gives it",
             Reason.SeveralSolutions => "more than one value gives it",

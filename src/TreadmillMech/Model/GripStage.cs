@@ -13,7 +13,7 @@ internal static class GripStage
     {
         Found<T> found = default;
         Span<T> phases = found;
-        T.OnPlain<WorstPhases>(NumbersAccess.Fields<StrideNumbers<T>, T>(ref work.Stride), phases);
+        T.OnPlain<WorstPhases>(NumbersAccess.Fields<StepNumbers<T>, T>(ref work.Step), phases);
         y.PeakPull = Stride.AtPlace(in work.Stride, phases[WorstPhases.MostPiece], phases[WorstPhases.MostPlace]).Pull;
         T least = Stride.AtPlace(in work.Stride, phases[WorstPhases.LeastPiece], phases[WorstPhases.LeastPlace]).Pull;
         y.LeastPull = T.IfLess(1, work.Stride.StepPhase, T.Min(x.BeltDrag, least), least);

@@ -20,13 +20,19 @@ internal static class SlideStage
     {
         y.BeltSlide = 0;
         y.DriveBeltSlide = 0;
+        if (!T.AnyLess(T.Min(y.BeltMargin, y.DriveBeltMargin), 1))
+        {
+            return;
+        }
+
+        Load(in work.Stride, out AtPhases<T> pull, out AtPhases<T> shared);
         T ratio = work.Stride.TensionRatio;
         T tailRadius = 0.5 * (x.TailRollerDiameter + x.BeltThickness);
         T mass = (work.MassPerLength * y.LoopLength) + (x.TailRollerInertia / (tailRadius * tailRadius));
         if (T.AnyLess(y.BeltMargin, 1))
         {
             T onPull = T.IfLess(work.BeltOverruns, 0.5, ratio, -1);
-            T slide = Follow(in x, in work, onPull, 1 - ratio, work.Grip, ratio, mass);
+            T slide = Follow(in pull, in shared, x.BeltSpeed, work.StepTime, onPull, 1 - ratio, work.Grip, ratio, mass);
             y.BeltSlide = T.IfLess(y.BeltMargin, 1, slide, 0);
         }
 
@@ -37,15 +43,29 @@ internal static class SlideStage
             T backwards = T.IfLess(work.DriveBeltGrip, perPull * y.PeakPull, 0, 1);
             T grip = T.IfLess(backwards, 0.5, work.DriveBeltGrip, work.DriveBeltGripBackwards) / perPull;
             T driven = mass + (x.DriveRollerInertia / (work.DriveRadius * work.DriveRadius));
-            T slide = Follow(in x, in work, 1 - (2 * backwards), 0, grip, 1, driven);
+            T slide = Follow(in pull, in shared, x.BeltSpeed, work.StepTime, 1 - (2 * backwards), 0, grip, 1, driven);
             y.DriveBeltSlide = T.IfLess(y.DriveBeltMargin, 1, slide, 0);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Load<T>(in StrideNumbers<T> stride, out AtPhases<T> pull, out AtPhases<T> shared)
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out pull);
+        Unsafe.SkipInit(out shared);
+        for (int i = 0; i < PhasesAStep; i++)
+        {
+            (pull[i], shared[i]) = Stride.At(in stride, (i + 0.5) / PhasesAStep * stride.StepPhase);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Follow<T>(
-        in MachineNumbers<T> x,
-        in Workings<T> work,
+        in AtPhases<T> pull,
+        in AtPhases<T> shared,
+        T beltSpeed,
+        T stepTime,
         T onPull,
         T onShared,
         T grip,
@@ -54,20 +74,25 @@ internal static class SlideStage
     )
         where T : struct, IReal<T>
     {
-        T time = work.StepTime * (1.0 / PhasesAStep);
+        T time = stepTime * (1.0 / PhasesAStep);
         T perMass = time / mass;
         T slipping = 0;
         T slide = 0;
         for (int i = 0; i < 2 * PhasesAStep; i++)
         {
-            double part = ((i % PhasesAStep) + 0.5) / PhasesAStep;
-            (T pull, T shared) = Stride.At(in work.Stride, part * work.Stride.StepPhase);
-            T demand = (onPull * pull) + (onShared * shared);
+            int phase = i % PhasesAStep;
+            T demand = (onPull * pull[phase]) + (onShared * shared[phase]);
             T slowing = TractionLaws.SlowingForce(demand, grip, tensionRatio);
-            slipping = T.Max(0, T.Min(x.BeltSpeed, slipping + (perMass * slowing)));
+            slipping = T.Max(0, T.Min(beltSpeed, slipping + (perMass * slowing)));
             slide += i < PhasesAStep ? 0 : slipping * time;
         }
 
         return slide;
+    }
+
+    [InlineArray(PhasesAStep)]
+    private struct AtPhases<T>
+    {
+        private T first;
     }
 }

@@ -7,6 +7,12 @@ namespace TreadmillMech.Model;
 /// <summary>Loads on the belt at a phase of the step, with both feet riding back with the belt.</summary>
 internal static class Stride
 {
+    /// <summary>Pieces of the window.</summary>
+    internal const int Pieces = 3;
+
+    /// <summary>Gauss nodes in each.</summary>
+    internal const int NodesAPiece = 6;
+
     /// <summary>Gauss-Legendre nodes on 0 to 1, six of them: squares of the loads integrate to 1e-5.</summary>
     internal static ReadOnlySpan<double> Nodes =>
         [

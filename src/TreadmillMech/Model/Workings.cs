@@ -24,4 +24,5 @@ internal struct Workings<T>
     internal T DriveBeltGripBackwards;
     internal T BeltOverruns;
     internal StrideNumbers<T> Stride;
+    internal StepNumbers<T> Step;
 }

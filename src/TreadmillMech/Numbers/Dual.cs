@@ -18,7 +18,7 @@ public readonly record struct Dual<T>(T Value, T Slope) : IReal<Dual<T>>
     where T : struct, IReal<T>
 {
     /// <summary>Most arguments or results of a search on plain numbers.</summary>
-    internal const int MostPlain = 16;
+    internal const int MostPlain = 48;
 
     static int IReal<Dual<T>>.Width => T.Width;
 

@@ -1,3 +1,4 @@
+using System.Numerics;
 using TreadmillMech.Laws;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
@@ -7,9 +8,13 @@ namespace TreadmillMech.Service;
 /// <summary>The running belt's loop of a machine, and the machine alone as plain numbers.</summary>
 internal readonly struct LoopGeometry
 {
+    private readonly ulong unknown;
+
     internal LoopGeometry(Treadmill machine)
     {
-        Numbers = Scenario.OfMachine(machine).Numbers;
+        Scenario scenario = Scenario.OfMachine(machine);
+        Numbers = scenario.Numbers;
+        unknown = scenario.Unknown & Outputs.TensionNow.Needs;
         DriveRadius = 0.5 * (Numbers.DriveRollerDiameter + Numbers.BeltThickness);
         Real tail = 0.5 * (Numbers.TailRollerDiameter + Numbers.BeltThickness);
         StrandAngle = LoopLaws.StrandAngle(DriveRadius, tail, Numbers.CentreDistance);
@@ -19,13 +24,29 @@ internal readonly struct LoopGeometry
 
     internal MachineNumbers<Real> Numbers { get; }
 
+    /// <summary>Strand tension at rest, with the turns given [N]; or which input it misses.</summary>
+    internal Answer<double> Tension =>
+        unknown != 0
+            ? new Shortfall(Reason.InputUnknown, Inputs.All[BitOperations.TrailingZeroCount(unknown)].Name)
+            : (Numbers.RestTension + Gain(Numbers.LeftTurns, Numbers.RightTurns)).Value;
+
     internal Real DriveRadius { get; }
 
     internal Real StrandAngle { get; }
 
+    internal Real TailWrap => LoopLaws.Wrap(-StrandAngle);
+
     internal Real Span { get; }
 
     internal Real Length { get; }
+
+    private Real Gain(double leftTurns, double rightTurns) =>
+        BeltLaws.TensionGain(
+            Numbers.BeltStiffness,
+            Lengthening(leftTurns, rightTurns),
+            Length,
+            BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.DriveHubCompliance + Numbers.TailHubCompliance)
+        );
 
     /// <summary>Loop length that turns of the bolts take up [m].</summary>
     internal Real Lengthening(double leftTurns, double rightTurns) =>

@@ -60,6 +60,18 @@ public static class PartRanges
         Of<DriveBelt>("Friction", Plain, 0.05, 1.5, "0.05 to 1.5"),
         Of<DriveBelt>("GrooveAngle", Degrees, 20, 180, "0.349066 rad to 3.141593 rad"),
         Of<DriveBelt>("MassPerLength", v => LinearDensity.FromKilogramsPerMeter(v), 0.001, 1, "0.001 kg/m to 1 kg/m"),
+        Of<Bearing>("DynamicRating", v => Force.FromKilonewtons(v), 0.5, 200, "500 N to 200000 N"),
+        Of<MotorCooling>("Still", WattsPerKelvin, 0.05, 50, "0.05 W/K to 50 W/K"),
+        Of<MotorCooling>("Fan", WattsPerKelvin, 0, 100, "0 W/K to 100 W/K"),
+        Of<MotorCooling>(
+            "RatedSpeed",
+            v => RotationalSpeed.FromRadiansPerSecond(v),
+            50,
+            1500,
+            "50 rad/s to 1500 rad/s"
+        ),
+        Of<MotorCooling>("Ambient", Celsius, -20, 60, "-20 deg C to 60 deg C"),
+        Of<MotorCooling>("TimeConstant", v => Duration.FromSeconds(v), 60, 36000, "60 s to 36000 s"),
         Of<DcMotor>("Constant", v => MotorConstant.FromVoltSecondsPerRadian(v), 0.02, 5, "0.02 V s/rad to 5 V s/rad"),
         Of<DcMotor>("Resistance", v => ElectricResistance.FromOhms(v), 0.01, 50, "0.01 ohm to 50 ohm"),
         Of<DcMotor>("ResistanceTemperature", Celsius, -20, 200, "-20 deg C to 200 deg C"),
@@ -109,6 +121,8 @@ public static class PartRanges
     private static object Amperes(double value) => ElectricCurrent.FromAmperes(value);
 
     private static object Celsius(double value) => Temperature.FromDegreesCelsius(value);
+
+    private static object WattsPerKelvin(double value) => ThermalConductance.FromWattsPerKelvin(value);
 
     private static object NewtonsPerMillimetre(double value) => ForcePerLength.FromNewtonsPerMillimeter(value);
 }

@@ -1,3 +1,5 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Service.Estimation;
@@ -18,6 +20,9 @@ public sealed record SlipLocation(
     Answer<Estimate<double>> Whole
 )
 {
+    private const string Roller = nameof(SpeedReading.DriveRoller);
+    private const string Motor = nameof(SpeedReading.Motor);
+
     /// <summary>Locates slip from two readings of speeds.</summary>
     /// <param name="unloaded">Speeds with nobody on the belt.</param>
     /// <param name="loaded">Speeds under the user.</param>
@@ -41,31 +46,21 @@ public sealed record SlipLocation(
         Speeds before = new(unloaded, limits);
         Speeds under = new(loaded, limits);
         Answer<Estimate<double>> belt = Slip(
-            before.Belt,
-            before.Roller,
-            under.Belt,
-            under.Roller,
             before,
             under,
-            "DriveRoller"
+            s => s.Belt,
+            s => s.Roller,
+            nameof(SpeedReading.Belt),
+            Roller
         );
-        Answer<Estimate<double>> drive = Slip(
-            before.Roller,
-            before.Motor,
-            under.Roller,
-            under.Motor,
-            before,
-            under,
-            "Motor"
-        );
+        Answer<Estimate<double>> drive = Slip(before, under, s => s.Roller, s => s.Motor, Roller, Motor);
         Answer<Estimate<double>> whole = Slip(
-            before.Belt,
-            before.Motor,
-            under.Belt,
-            under.Motor,
             before,
             under,
-            "Motor"
+            s => s.Belt,
+            s => s.Motor,
+            nameof(SpeedReading.Belt),
+            Motor
         );
         return belt.Found || drive.Found || whole.Found
             ? new SlipLocation(Decide(belt, drive, whole, limits.Slip.Value), belt, drive, whole)
@@ -94,28 +89,27 @@ public sealed record SlipLocation(
 
     /// <summary>One less the quotient of two ratios: driven over driving, loaded over unloaded.</summary>
     private static Answer<Estimate<double>> Slip(
-        double? drivenBefore,
-        double? drivingBefore,
-        double? drivenUnder,
-        double? drivingUnder,
         Speeds before,
         Speeds under,
-        string missing
+        Func<Speeds, double?> driven,
+        Func<Speeds, double?> driving,
+        string drivenName,
+        string drivingName
     )
     {
-        if (
-            drivenBefore is not { } a
-            || drivingBefore is not { } b
-            || drivenUnder is not { } c
-            || drivingUnder is not { } d
-        )
+        if (driven(before) is not { } drivenBefore || driven(under) is not { } drivenUnder)
         {
-            return new Shortfall(Reason.InputUnknown, missing);
+            return new Shortfall(Reason.InputUnknown, drivenName);
         }
 
-        double quotient = c / d / (a / b);
+        if (driving(before) is not { } drivingBefore || driving(under) is not { } drivingUnder)
+        {
+            return new Shortfall(Reason.InputUnknown, drivingName);
+        }
+
+        double slip = MeasurementLaws.Slip<Real>(drivenUnder / drivingUnder, drivenBefore / drivingBefore);
         double relative = Math.Sqrt(2 * ((before.Relative * before.Relative) + (under.Relative * under.Relative)));
-        return new Estimate<double>(1 - quotient, quotient * relative);
+        return new Estimate<double>(slip, (1 - slip) * relative);
     }
 
     private readonly struct Speeds(SpeedReading reading, VisitOptions options)

@@ -258,6 +258,8 @@ internal static class SlipRules
             ],
             Next =
                 loosened ? ReadFirstStep("Repeat the slip test: the bolts were taken back since it held.")
+                : byTurns && !ample && facts.RetestDue
+                    ? ReadFirstStep("Repeat the slip test: there was work since it held.")
                 : byTurns && !ample ? Reserve(facts, budget)
                 : null,
         };

@@ -72,6 +72,14 @@ public static class PartRanges
         ),
         Of<MotorCooling>("Ambient", Celsius, -20, 60, "-20 deg C to 60 deg C"),
         Of<MotorCooling>("TimeConstant", v => Duration.FromSeconds(v), 60, 36000, "60 s to 36000 s"),
+        Of<InductionMotor>("RatedFrequency", v => Frequency.FromHertz(v), 10, 400, "10 Hz to 400 Hz"),
+        Of<InductionMotor>("PolePairs", v => (int)v, 1, 12, "1 to 12"),
+        Of<InductionMotor>("StatorResistance", Ohms, 0.001, 200, "0.001 ohm to 200 ohm"),
+        Of<InductionMotor>("StatorReactance", Ohms, 0.001, 200, "0.001 ohm to 200 ohm"),
+        Of<InductionMotor>("RotorResistance", Ohms, 0.001, 200, "0.001 ohm to 200 ohm"),
+        Of<InductionMotor>("RotorReactance", Ohms, 0.001, 200, "0.001 ohm to 200 ohm"),
+        Of<InductionMotor>("MagnetisingReactance", Ohms, 0.1, 5000, "0.1 ohm to 5000 ohm"),
+        Of<InductionMotor>("RotationalLoss", v => Power.FromWatts(v), 0, 5000, "0 W to 5000 W"),
         Of<DcMotor>("Constant", v => MotorConstant.FromVoltSecondsPerRadian(v), 0.02, 5, "0.02 V s/rad to 5 V s/rad"),
         Of<DcMotor>("Resistance", v => ElectricResistance.FromOhms(v), 0.01, 50, "0.01 ohm to 50 ohm"),
         Of<DcMotor>("ResistanceTemperature", Celsius, -20, 200, "-20 deg C to 200 deg C"),
@@ -121,6 +129,8 @@ public static class PartRanges
     private static object Amperes(double value) => ElectricCurrent.FromAmperes(value);
 
     private static object Celsius(double value) => Temperature.FromDegreesCelsius(value);
+
+    private static object Ohms(double value) => ElectricResistance.FromOhms(value);
 
     private static object WattsPerKelvin(double value) => ThermalConductance.FromWattsPerKelvin(value);
 

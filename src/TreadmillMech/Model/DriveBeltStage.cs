@@ -59,7 +59,6 @@ internal static class DriveBeltStage
             Tensioning.TightSideIdler => (ofTight, ofSlack),
             _ => (ofSum, ofSum),
         };
-        work.DriveBeltRatio = ratio;
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -18,7 +18,6 @@ internal struct Workings<T>
     internal T MeanSharedPull;
     internal T StepTime;
     internal T SpeedRatio;
-    internal T DriveBeltRatio;
     internal T DriveBeltEffectiveTension;
     internal T DriveBeltGrip;
     internal T DriveBeltGripBackwards;

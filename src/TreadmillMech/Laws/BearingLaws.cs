@@ -34,8 +34,8 @@ public static class BearingLaws
 
     /// <summary>Life of a ball bearing at a new load over that at the old one [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="newLoad">New load [N], above 0.</param>
-    /// <param name="oldLoad">Old load [N].</param>
+    /// <param name="newLoad">New load, $P'$ [N], above 0.</param>
+    /// <param name="oldLoad">Old load, $P$ [N].</param>
     /// <returns>Ratio of lives [1]: a tenth more load leaves three quarters.</returns>
     /// <remarks>$$\left(\frac{P}{P'}\right)^3$$</remarks>
     [Source("ISO 281:2007, 5.3, two loads on one bearing")]
@@ -49,8 +49,8 @@ public static class BearingLaws
 
     /// <summary>Life of a roller bearing at a new load over that at the old one [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="newLoad">New load [N], above 0.</param>
-    /// <param name="oldLoad">Old load [N].</param>
+    /// <param name="newLoad">New load, $P'$ [N], above 0.</param>
+    /// <param name="oldLoad">Old load, $P$ [N].</param>
     /// <returns>Ratio of lives [1].</returns>
     /// <remarks>$$\left(\frac{P}{P'}\right)^{10/3}$$</remarks>
     [Source("ISO 281:2007, 7.3, two loads on one bearing")]
@@ -60,9 +60,9 @@ public static class BearingLaws
 
     /// <summary>Constant load that wears a ball bearing as two loads in turn [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="firstLoad">First load [N].</param>
-    /// <param name="firstShare">Share of revolutions under it [1], 0 to 1.</param>
-    /// <param name="secondLoad">Second load [N].</param>
+    /// <param name="firstLoad">First load, $P_1$ [N].</param>
+    /// <param name="firstShare">Share of revolutions under it, $q$ [1], 0 to 1.</param>
+    /// <param name="secondLoad">Second load, $P_2$ [N].</param>
     /// <returns>Equivalent load [N].</returns>
     /// <remarks>$$P = \sqrt[3]{q P_1^3 + (1 - q) P_2^3}$$ Apply it again for more than two.</remarks>
     [Source("Palmgren and Miner with the life exponent of ISO 281:2007")]
@@ -77,7 +77,7 @@ public static class BearingLaws
 
     /// <summary>Time that a number of revolutions takes [s].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="revolutions">Revolutions [1].</param>
+    /// <param name="revolutions">Revolutions, $n$ [1].</param>
     /// <param name="angularSpeed">Angular speed, $\omega$ [rad/s], above 0.</param>
     /// <returns>Time [s].</returns>
     /// <remarks>$$t = \frac{2\pi n}{\omega}$$</remarks>

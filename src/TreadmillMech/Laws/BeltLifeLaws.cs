@@ -36,8 +36,8 @@ public static class BeltLifeLaws
 
     /// <summary>Elastic creep of a belt that transmits a pull [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="tightTension">Tight-side tension [N].</param>
-    /// <param name="slackTension">Slack-side tension [N].</param>
+    /// <param name="tightTension">Tight-side tension, $T_1$ [N].</param>
+    /// <param name="slackTension">Slack-side tension, $T_2$ [N].</param>
     /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
     /// <returns>Relative loss of speed [1], to first order in the strains; not slip.</returns>
     /// <remarks>$$\frac{T_1 - T_2}{EA}$$</remarks>
@@ -61,8 +61,8 @@ public static class BeltLifeLaws
 
     /// <summary>Elongation of a belt between two marks [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="distance">Distance of the marks now [m].</param>
-    /// <param name="reference">Distance of the marks on the relaxed belt [m].</param>
+    /// <param name="distance">Distance of the marks now, $l$ [m].</param>
+    /// <param name="reference">Distance of the marks on the relaxed belt, $l_0$ [m].</param>
     /// <returns>Strain [1].</returns>
     /// <remarks>$$\frac{l - l_0}{l_0}$$</remarks>
     [Source("Definition of strain")]

@@ -49,10 +49,10 @@ public static class DcMotorLaws
 
     /// <summary>Root mean square of a current that goes with a fluctuating pull [A].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="meanCurrent">Mean current [A].</param>
-    /// <param name="currentPerPull">Current for each newton of pull [A/N].</param>
-    /// <param name="meanPull">Mean pull [N].</param>
-    /// <param name="meanSquarePull">Mean of the squared pull [N2].</param>
+    /// <param name="meanCurrent">Mean current, $\bar I$ [A].</param>
+    /// <param name="currentPerPull">Current for each newton of pull, $c$ [A/N].</param>
+    /// <param name="meanPull">Mean pull, $\bar F$ [N].</param>
+    /// <param name="meanSquarePull">Mean of the squared pull, $\overline{F^2}$ [N2].</param>
     /// <returns>Root mean square current [A].</returns>
     /// <remarks>$$I_{rms} = \sqrt{\bar I^2 + c^2 \left(\overline{F^2} - \bar F^2\right)}$$</remarks>
     [Source("Definition of the root mean square of a constant plus a fluctuation of mean zero")]
@@ -78,12 +78,12 @@ public static class DcMotorLaws
 
     /// <summary>Motor constant from two unloaded points [V s/rad].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="lowVoltage">Voltage at the lower speed [V].</param>
-    /// <param name="highVoltage">Voltage at the higher speed [V].</param>
-    /// <param name="lowSpeed">Lower motor speed [rad/s].</param>
-    /// <param name="highSpeed">Higher motor speed [rad/s], not equal to the lower.</param>
-    /// <param name="lowCurrent">Armature current at the lower speed [A].</param>
-    /// <param name="highCurrent">Armature current at the higher speed [A].</param>
+    /// <param name="lowVoltage">Voltage at the lower speed, $V_1$ [V].</param>
+    /// <param name="highVoltage">Voltage at the higher speed, $V_2$ [V].</param>
+    /// <param name="lowSpeed">Lower motor speed, $\omega_1$ [rad/s].</param>
+    /// <param name="highSpeed">Higher motor speed, $\omega_2$ [rad/s], not equal to the lower.</param>
+    /// <param name="lowCurrent">Armature current at the lower speed, $I_1$ [A].</param>
+    /// <param name="highCurrent">Armature current at the higher speed, $I_2$ [A].</param>
     /// <param name="resistance">Armature resistance, $R$ [ohm]; matters little unloaded.</param>
     /// <returns>Motor constant, $k$ [V s/rad].</returns>
     /// <remarks>
@@ -105,9 +105,9 @@ public static class DcMotorLaws
 
     /// <summary>Motor constant with warm magnets [V s/rad].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="motorConstant">Motor constant at the first temperature [V s/rad].</param>
-    /// <param name="coefficient">Loss of flux for each kelvin [1/K]; about 0.002 for ferrite, from memory.</param>
-    /// <param name="rise">Temperature rise of the magnets [K].</param>
+    /// <param name="motorConstant">Motor constant at the first temperature, $k$ [V s/rad].</param>
+    /// <param name="coefficient">Loss of flux for each kelvin, $\beta$ [1/K]; about 0.002 for ferrite, from memory.</param>
+    /// <param name="rise">Temperature rise of the magnets, $\Delta t$ [K].</param>
     /// <returns>Motor constant [V s/rad].</returns>
     /// <remarks>$$k' = k\,(1 - \beta\,\Delta t)$$</remarks>
     [Source("Reversible temperature coefficient of remanence, IEC 60404-8-1, table A.1")]
@@ -117,8 +117,8 @@ public static class DcMotorLaws
 
     /// <summary>Heat in the armature [W].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="rmsCurrent">Root mean square current [A].</param>
-    /// <param name="resistance">Armature resistance at its temperature [ohm].</param>
+    /// <param name="rmsCurrent">Root mean square current, $I_{rms}$ [A].</param>
+    /// <param name="resistance">Armature resistance at its temperature, $R$ [ohm].</param>
     /// <returns>Power [W].</returns>
     /// <remarks>$$P = I_{rms}^2 R$$</remarks>
     [Source("Joule")]
@@ -128,8 +128,8 @@ public static class DcMotorLaws
 
     /// <summary>Share of time a switching controller puts the bus on the motor [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="motorVoltage">Mean voltage at the motor [V].</param>
-    /// <param name="busVoltage">Voltage of the rectified bus [V], above 0.</param>
+    /// <param name="motorVoltage">Mean voltage at the motor, $V$ [V].</param>
+    /// <param name="busVoltage">Voltage of the rectified bus, $V_b$ [V], above 0.</param>
     /// <returns>Duty ratio [1]; above 1 the speed cannot be reached.</returns>
     /// <remarks>$$d = V/V_b$$</remarks>
     [Source("Mohan, Undeland and Robbins, Power Electronics, 7-3, step-down converter in continuous conduction")]

@@ -31,7 +31,7 @@ public static class DeckLaws
 
     /// <summary>Deck friction from the pull that a mass on the belt adds [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="extraPull">Pull with the mass less pull without it [N].</param>
+    /// <param name="extraPull">Pull with the mass less pull without it, $\Delta F$ [N].</param>
     /// <param name="mass">Mass standing or walking on the belt, $m$ [kg], above 0.</param>
     /// <param name="incline">Angle of the deck, $\theta$ [rad], positive uphill for the user.</param>
     /// <returns>Coefficient of friction, $\mu$ [1].</returns>
@@ -48,8 +48,8 @@ public static class DeckLaws
 
     /// <summary>Pull that a power adds at a speed [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="extraPower">Electrical power with the user less power without [W].</param>
-    /// <param name="efficiency">Efficiency from that electrical power to the belt [1], above 0.</param>
+    /// <param name="extraPower">Electrical power with the user less power without, $\Delta P$ [W].</param>
+    /// <param name="efficiency">Efficiency from that electrical power to the belt, $\eta$ [1], above 0.</param>
     /// <param name="speed">Belt speed, $v$ [m/s], above 0.</param>
     /// <returns>Pull [N].</returns>
     /// <remarks>$$\Delta F = \frac{\eta\,\Delta P}{v}$$</remarks>
@@ -60,7 +60,7 @@ public static class DeckLaws
 
     /// <summary>Pull that a motor current adds [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="extraCurrent">Armature current with the user less current without, at one speed [A].</param>
+    /// <param name="extraCurrent">Armature current with the user less current without, at one speed, $\Delta I$ [A].</param>
     /// <param name="motorConstant">Motor constant, $k$ [V s/rad = N m/A].</param>
     /// <param name="motorSpeed">Motor speed, $\omega$ [rad/s].</param>
     /// <param name="speed">Belt speed, $v$ [m/s], above 0.</param>

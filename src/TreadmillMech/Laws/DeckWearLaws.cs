@@ -38,8 +38,8 @@ public static class DeckWearLaws
 
     /// <summary>Mean depth worn off an area by sliding [m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="volume">Worn volume [m3].</param>
-    /// <param name="area">Area that shares it [m2]: the foot zone for the deck, the whole loop for the belt.</param>
+    /// <param name="volume">Worn volume, $V$ [m3].</param>
+    /// <param name="area">Area that shares it, $A$ [m2]: the foot zone for the deck, the whole loop for the belt.</param>
     /// <returns>Depth [m].</returns>
     /// <remarks>$$h = V/A$$</remarks>
     [Source("Geometry")]
@@ -52,7 +52,7 @@ public static class DeckWearLaws
     /// <param name="friction">Friction, $\mu$ [1].</param>
     /// <param name="meanNormalForce">Stride mean of the normal force, $N$ [N].</param>
     /// <param name="distance">Belt travel under users, $s$ [m].</param>
-    /// <param name="area">Area that shares it [m2].</param>
+    /// <param name="area">Area that shares it, $A$ [m2].</param>
     /// <returns>Work for each area [J/m2].</returns>
     /// <remarks>$$w = \frac{\mu N s}{A}$$</remarks>
     [Source("Coulomb friction; work is force times distance")]
@@ -62,8 +62,8 @@ public static class DeckWearLaws
 
     /// <summary>Temperature rise that a lasting power leads to [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="power">Power turned into heat [W].</param>
-    /// <param name="thermalConductance">Heat carried off for each kelvin [W/K], above 0.</param>
+    /// <param name="power">Power turned into heat, $P$ [W].</param>
+    /// <param name="thermalConductance">Heat carried off for each kelvin, $G$ [W/K], above 0.</param>
     /// <returns>Final rise [K].</returns>
     /// <remarks>$$\Delta\theta = P/G$$</remarks>
     [Source("First-order heating, steady state; Theraja, A Textbook of Electrical Technology, vol. III, ch. 45")]

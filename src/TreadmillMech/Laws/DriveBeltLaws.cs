@@ -11,7 +11,7 @@ public static class DriveBeltLaws
 {
     /// <summary>Force a belt transmits where the sum of its two tensions is kept [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="tensionSum">Sum of both tensions above their centrifugal part [N].</param>
+    /// <param name="tensionSum">Sum of both tensions above their centrifugal part, $\Sigma$ [N].</param>
     /// <param name="tensionRatio">Largest tension ratio, $R$ [1].</param>
     /// <returns>Largest circumferential force, the same both ways [N].</returns>
     /// <remarks>
@@ -50,9 +50,9 @@ public static class DriveBeltLaws
 
     /// <summary>Force at the roller's pulley for a pull at the roller's face [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="pull">Pull on the running belt [N].</param>
-    /// <param name="rollerRadius">Radius of the drive roller to the belt's neutral line [m].</param>
-    /// <param name="pulleyRadius">Radius of the pulley on the roller [m], above 0.</param>
+    /// <param name="pull">Pull on the running belt, $F$ [N].</param>
+    /// <param name="rollerRadius">Radius of the drive roller to the belt's neutral line, $r_1$ [m].</param>
+    /// <param name="pulleyRadius">Radius of the pulley on the roller, $r_p$ [m], above 0.</param>
     /// <returns>Circumferential force of the drive belt [N].</returns>
     /// <remarks>$$F_d = F\,\frac{r_1}{r_p}$$ the same torque at both radii.</remarks>
     [Source("Balance of torque on the drive roller")]
@@ -63,8 +63,8 @@ public static class DriveBeltLaws
     /// <summary>Tension of a stretch-fit belt from its elongation [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
-    /// <param name="fittedLength">Length around the fixed pulleys [m].</param>
-    /// <param name="freeLength">Length of the belt unstretched [m], above 0.</param>
+    /// <param name="fittedLength">Length around the fixed pulleys, $L$ [m].</param>
+    /// <param name="freeLength">Length of the belt unstretched, $L_0$ [m], above 0.</param>
     /// <returns>Strand tension [N].</returns>
     /// <remarks>$$T = EA\,\frac{L - L_0}{L_0}$$</remarks>
     [Source("Hooke's law")]
@@ -74,8 +74,8 @@ public static class DriveBeltLaws
 
     /// <summary>Ratio of motor speed to roller speed [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley [m], above 0.</param>
-    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley [m].</param>
+    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley, $d_m$ [m], above 0.</param>
+    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley, $d_p$ [m].</param>
     /// <returns>Ratio [1].</returns>
     /// <remarks>$$i = d_p/d_m$$</remarks>
     [Source("Khurmi and Gupta, Theory of Machines, ch. 11, velocity ratio")]
@@ -85,9 +85,9 @@ public static class DriveBeltLaws
 
     /// <summary>Relative error of the ratio where both diameters are off by the same length [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley [m], above 0.</param>
-    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley [m], above 0.</param>
-    /// <param name="diameterError">Length by which both are larger [m].</param>
+    /// <param name="motorPulleyDiameter">Effective diameter of the motor's pulley, $d_m$ [m], above 0.</param>
+    /// <param name="rollerPulleyDiameter">Effective diameter of the roller's pulley, $d_p$ [m], above 0.</param>
+    /// <param name="diameterError">Length by which both are larger, $\Delta d$ [m].</param>
     /// <returns>Relative error [1], to first order.</returns>
     /// <remarks>$$\frac{\Delta i}{i} = \Delta d\left(\frac1{d_p} - \frac1{d_m}\right)$$ Outside diameters taken for effective ones err this way.</remarks>
     [Source("Derivative of the velocity ratio")]

@@ -244,7 +244,7 @@ public static class GaitLaws
     /// <summary>Torque about the belt's middle that an off-centre user puts on the deck [N m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="meanNormalForce">Stride mean of the normal force, $N$ [N].</param>
-    /// <param name="offset">Distance of the feet from the belt's middle [m].</param>
+    /// <param name="offset">Distance of the feet from the belt's middle, $y$ [m].</param>
     /// <returns>Moment [N m].</returns>
     /// <remarks>$$M = N y$$</remarks>
     [Source("Statics")]

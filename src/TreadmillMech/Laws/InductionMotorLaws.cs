@@ -70,11 +70,11 @@ public static class InductionMotorLaws
 
     /// <summary>Current of one stator phase [A].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="phaseVoltage">Voltage of one phase, root mean square [V].</param>
+    /// <param name="phaseVoltage">Voltage of one phase, root mean square, $V$ [V].</param>
     /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
     /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
-    /// <param name="fieldResistance">$R_f$ [ohm].</param>
-    /// <param name="fieldReactance">$X_f$ [ohm].</param>
+    /// <param name="fieldResistance">Resistance of rotor and magnetising branch together, $R_f$ [ohm].</param>
+    /// <param name="fieldReactance">Reactance of rotor and magnetising branch together, $X_f$ [ohm].</param>
     /// <returns>Current, root mean square [A].</returns>
     /// <remarks>$$I_1 = \frac{V}{\sqrt{(R_1 + R_f)^2 + (X_1 + X_f)^2}}$$</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2")]
@@ -97,8 +97,8 @@ public static class InductionMotorLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
     /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
-    /// <param name="fieldResistance">$R_f$ [ohm].</param>
-    /// <param name="fieldReactance">$X_f$ [ohm].</param>
+    /// <param name="fieldResistance">Resistance of rotor and magnetising branch together, $R_f$ [ohm].</param>
+    /// <param name="fieldReactance">Reactance of rotor and magnetising branch together, $X_f$ [ohm].</param>
     /// <returns>Power factor [1].</returns>
     /// <remarks>$$\cos\varphi = \frac{R_1 + R_f}{\sqrt{(R_1 + R_f)^2 + (X_1 + X_f)^2}}$$</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2")]
@@ -113,8 +113,8 @@ public static class InductionMotorLaws
 
     /// <summary>Power across the air gap of three phases [W].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="statorCurrent">Current of one phase [A].</param>
-    /// <param name="fieldResistance">$R_f$ [ohm].</param>
+    /// <param name="statorCurrent">Current of one phase, $I_1$ [A].</param>
+    /// <param name="fieldResistance">Resistance of rotor and magnetising branch together, $R_f$ [ohm].</param>
     /// <returns>Power [W].</returns>
     /// <remarks>$$P_g = 3 I_1^2 R_f$$</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.17")]
@@ -124,8 +124,8 @@ public static class InductionMotorLaws
 
     /// <summary>Torque across the air gap [N m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="airGapPower">Power across the air gap [W].</param>
-    /// <param name="synchronousSpeed">Synchronous speed [rad/s], above 0.</param>
+    /// <param name="airGapPower">Power across the air gap, $P_g$ [W].</param>
+    /// <param name="synchronousSpeed">Synchronous speed, $\omega_s$ [rad/s], above 0.</param>
     /// <returns>Torque [N m]; the shaft's is less by friction.</returns>
     /// <remarks>$$M = P_g/\omega_s$$</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, eq. 6.25")]

@@ -27,7 +27,7 @@ public static class LiftLaws
     /// <param name="height">Lift at mid-span above the belt's own line, $h$ [m].</param>
     /// <param name="span">Free length of the lifted strand, $\ell$ [m].</param>
     /// <param name="stretchedLength">
-    /// Length of belt that shares the stretch [m]: the loop plus the compliant length of the mountings where the rollers
+    /// Length of belt that shares the stretch, $L$ [m]: the loop plus the compliant length of the mountings where the rollers
     /// turn freely; the span alone where both rollers are locked, which is why a locked test reads high.
     /// </param>
     /// <param name="weightPerLength">Weight of belt per length, $w$ [N/m].</param>

@@ -32,8 +32,8 @@ public static class MeasurementLaws
 
     /// <summary>Relative error of a display [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="shown">Shown value [m/s].</param>
-    /// <param name="measured">Measured value [m/s], not 0.</param>
+    /// <param name="shown">Shown value, $v_d$ [m/s].</param>
+    /// <param name="measured">Measured value, $v$ [m/s], not 0.</param>
     /// <returns>Error [1]; positive where the display reads high.</returns>
     /// <remarks>$$\frac{v_d - v}{v}$$</remarks>
     [Source("Definition of relative error")]
@@ -43,9 +43,9 @@ public static class MeasurementLaws
 
     /// <summary>Grade of the deck on a floor that slopes itself [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="rise">Rise of the front over the rear, from the floor [m].</param>
-    /// <param name="run">Horizontal distance between the two [m], above 0.</param>
-    /// <param name="floorSlope">Slope of the floor, positive where it climbs to the front [1].</param>
+    /// <param name="rise">Rise of the front over the rear, from the floor, $z$ [m].</param>
+    /// <param name="run">Horizontal distance between the two, $x$ [m], above 0.</param>
+    /// <param name="floorSlope">Slope of the floor, positive where it climbs to the front, $g_0$ [1].</param>
     /// <returns>Grade against the horizontal [1].</returns>
     /// <remarks>$$\tan(\arctan\tfrac{z}{x} + \arctan g_0)$$</remarks>
     [Source("Sum of two angles")]
@@ -59,8 +59,8 @@ public static class MeasurementLaws
 
     /// <summary>Slip from a ratio of speeds under load and unloaded [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="loadedRatio">Driven over driving speed under load [1].</param>
-    /// <param name="unloadedRatio">The same unloaded [1], above 0.</param>
+    /// <param name="loadedRatio">Driven over driving speed under load, $i$ [1].</param>
+    /// <param name="unloadedRatio">The same unloaded, $i_0$ [1], above 0.</param>
     /// <returns>Slip [1].</returns>
     /// <remarks>$$s = 1 - \frac{i}{i_0}$$ no diameter is needed.</remarks>
     [Source("Khurmi and Gupta, Theory of Machines, ch. 11, slip of belt")]
@@ -70,8 +70,8 @@ public static class MeasurementLaws
 
     /// <summary>Relative standard uncertainty of a product or quotient of two readings [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="first">Relative standard uncertainty of one [1].</param>
-    /// <param name="second">Relative standard uncertainty of the other [1].</param>
+    /// <param name="first">Relative standard uncertainty of one, $u_1$ [1].</param>
+    /// <param name="second">Relative standard uncertainty of the other, $u_2$ [1].</param>
     /// <returns>Relative standard uncertainty [1].</returns>
     /// <remarks>$$\sqrt{u_1^2 + u_2^2}$$ for independent readings.</remarks>
     [Source("JCGM 100:2008, 5.1.6, eq. 12")]

@@ -129,7 +129,7 @@ public static class ScrewTorqueLaws
 
     /// <summary>Largest axial force of a screw while its equivalent stress stays at a limit [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="limitStress">Limit of the equivalent stress [Pa].</param>
+    /// <param name="limitStress">Limit of the equivalent stress, $\sigma$ [Pa].</param>
     /// <param name="stressArea">Stress area, $A_s$ [m2].</param>
     /// <param name="pitchDiameter">Pitch diameter, $d_2$ [m].</param>
     /// <param name="lead">Travel in one turn, $P$ [m].</param>

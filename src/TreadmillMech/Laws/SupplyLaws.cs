@@ -8,9 +8,9 @@ public static class SupplyLaws
 {
     /// <summary>Power from the mains for a power at the motor's terminals [W].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="motorPower">Power at the motor's terminals [W]; negative where the motor brakes.</param>
+    /// <param name="motorPower">Power at the motor's terminals, $P_m$ [W]; negative where the motor brakes.</param>
     /// <param name="efficiency">Efficiency of the controller, $\eta$ [1], above 0.</param>
-    /// <param name="standbyPower">Power of console and controller at rest [W].</param>
+    /// <param name="standbyPower">Power of console and controller at rest, $P_0$ [W].</param>
     /// <returns>Mains power [W]. Braking power is turned into heat, not fed back.</returns>
     /// <remarks>$$P = P_0 + \max(0, P_m)/\eta$$</remarks>
     [Source("Definition of efficiency")]
@@ -32,9 +32,9 @@ public static class SupplyLaws
 
     /// <summary>Root mean square of two loads in turn [1], in the unit of the loads.</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="firstLoad">First load, a current or power over a reference [1].</param>
-    /// <param name="firstShare">Share of time under it [1], 0 to 1.</param>
-    /// <param name="secondLoad">Second load [1].</param>
+    /// <param name="firstLoad">First load, a current or power over a reference, $a$ [1].</param>
+    /// <param name="firstShare">Share of time under it, $q$ [1], 0 to 1.</param>
+    /// <param name="secondLoad">Second load, $b$ [1].</param>
     /// <returns>Root mean square [1].</returns>
     /// <remarks>$$\sqrt{q a^2 + (1 - q) b^2}$$ Apply it again for more than two.</remarks>
     [Source("Definition of the root mean square")]
@@ -45,8 +45,8 @@ public static class SupplyLaws
 
     /// <summary>Root mean square of a load that climbs in a straight line [1], in the unit of the load.</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="from">Load at the beginning [1].</param>
-    /// <param name="to">Load at the end [1].</param>
+    /// <param name="from">Load at the beginning, $a$ [1].</param>
+    /// <param name="to">Load at the end, $b$ [1].</param>
     /// <returns>Root mean square [1].</returns>
     /// <remarks>$$\sqrt{\tfrac13 (a^2 + ab + b^2)}$$</remarks>
     [Source("Dubey, Fundamentals of Electrical Drives, ch. 4; integral of a squared straight line")]
@@ -56,7 +56,7 @@ public static class SupplyLaws
 
     /// <summary>Current a branch circuit bears for a lasting load [A].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="rating">Rating of the circuit [A].</param>
+    /// <param name="rating">Rating of the circuit, $I_r$ [A].</param>
     /// <returns>Current [A].</returns>
     /// <remarks>$$I = 0.8\,I_r$$ A caution; local codes differ and come first.</remarks>
     [Source("US National Electrical Code 210.19 and 210.20")]

@@ -8,9 +8,9 @@ public static class TakeUpLaws
 {
     /// <summary>Change of centre distance on the belt's middle line [m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="leftTravel">Travel of the left bolt [m]; positive tightens.</param>
-    /// <param name="rightTravel">Travel of the right bolt [m]; positive tightens.</param>
-    /// <param name="boltAngle">Angle between the bolts and the line of centres [rad], below pi/2.</param>
+    /// <param name="leftTravel">Travel of the left bolt, $s_l$ [m]; positive tightens.</param>
+    /// <param name="rightTravel">Travel of the right bolt, $s_r$ [m]; positive tightens.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres, $\gamma$ [rad], below pi/2.</param>
     /// <returns>Change of centre distance, $\Delta C$ [m].</returns>
     /// <remarks>$$\Delta C = \tfrac{s_l + s_r}{2} \cos\gamma$$</remarks>
     [Source("Derived: the roller's middle moves by the mean of its ends, projected on the line of centres")]
@@ -20,9 +20,9 @@ public static class TakeUpLaws
 
     /// <summary>Skew of the adjusted roller out of square [rad].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="leftTravel">Travel of the left bolt [m]; positive tightens.</param>
-    /// <param name="rightTravel">Travel of the right bolt [m]; positive tightens.</param>
-    /// <param name="boltAngle">Angle between the bolts and the line of centres [rad].</param>
+    /// <param name="leftTravel">Travel of the left bolt, $s_l$ [m]; positive tightens.</param>
+    /// <param name="rightTravel">Travel of the right bolt, $s_r$ [m]; positive tightens.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres, $\gamma$ [rad].</param>
     /// <param name="boltSpacing">Distance between the bolts across the belt, $w$ [m], above 0.</param>
     /// <returns>Skew, $\varphi$ [rad]; positive where the left side is the longer one.</returns>
     /// <remarks>$$\varphi = \frac{(s_l - s_r)\cos\gamma}{w}$$ for small angles.</remarks>

@@ -8,9 +8,9 @@ public static class ThermalLaws
 {
     /// <summary>Temperature rise after a time under a constant power [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="finalRise">Rise it would reach in the end [K].</param>
-    /// <param name="firstRise">Rise at the beginning [K].</param>
-    /// <param name="time">Time [s], 0 or more.</param>
+    /// <param name="finalRise">Rise it would reach in the end, $\theta_f$ [K].</param>
+    /// <param name="firstRise">Rise at the beginning, $\theta_0$ [K].</param>
+    /// <param name="time">Time, $t$ [s], 0 or more.</param>
     /// <param name="timeConstant">Time constant, $\tau$ [s], above 0.</param>
     /// <returns>Rise [K].</returns>
     /// <remarks>$$\theta = \theta_f + (\theta_0 - \theta_f)\,e^{-t/\tau}$$ also for cooling, with a final rise of nothing.</remarks>
@@ -21,7 +21,7 @@ public static class ThermalLaws
 
     /// <summary>Power that a body stands for a short time over the one it stands for ever [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="time">Time of the load [s], above 0.</param>
+    /// <param name="time">Time of the load, $t$ [s], above 0.</param>
     /// <param name="timeConstant">Heating time constant, $\tau$ [s], above 0.</param>
     /// <returns>Ratio of losses [1].</returns>
     /// <remarks>$$\frac{1}{1 - e^{-t/\tau}}$$ from cold. Where losses go with the square of the power, its square root is the ratio of powers.</remarks>
@@ -32,11 +32,11 @@ public static class ThermalLaws
 
     /// <summary>Highest rise of a load that takes turns with rest, once the cycle repeats itself [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="finalRise">Rise the load would lead to if it lasted [K].</param>
-    /// <param name="loadTime">Time under load in a cycle [s].</param>
-    /// <param name="restTime">Time at rest in a cycle [s].</param>
-    /// <param name="heatingConstant">Time constant while loaded [s], above 0.</param>
-    /// <param name="coolingConstant">Time constant at rest [s], above 0; longer where a shaft fan stands still.</param>
+    /// <param name="finalRise">Rise the load would lead to if it lasted, $\theta_f$ [K].</param>
+    /// <param name="loadTime">Time under load in a cycle, $t_1$ [s].</param>
+    /// <param name="restTime">Time at rest in a cycle, $t_2$ [s].</param>
+    /// <param name="heatingConstant">Time constant while loaded, $\tau_1$ [s], above 0.</param>
+    /// <param name="coolingConstant">Time constant at rest, $\tau_2$ [s], above 0; longer where a shaft fan stands still.</param>
     /// <returns>Rise at the end of each load [K].</returns>
     /// <remarks>$$\theta = \theta_f\,\frac{1 - e^{-t_1/\tau_1}}{1 - e^{-t_1/\tau_1 - t_2/\tau_2}}$$</remarks>
     [Source("First-order heating in a repeating cycle; Theraja, vol. III, ch. 45")]
@@ -53,7 +53,7 @@ public static class ThermalLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="stillConductance">Conductance at rest, $G_0$ [W/K].</param>
     /// <param name="fanConductance">Gain at the rated speed, $G_1$ [W/K].</param>
-    /// <param name="speedShare">Speed over rated speed [1], 0 or more.</param>
+    /// <param name="speedShare">Speed over rated speed, $\omega/\omega_r$ [1], 0 or more.</param>
     /// <returns>Conductance [W/K].</returns>
     /// <remarks>$$G = G_0 + G_1\sqrt{\omega/\omega_r}$$ Slow heavy walking is the worst case: much current, little air. An estimate; the exponent is between one half and one.</remarks>
     [Source(
@@ -65,9 +65,9 @@ public static class ThermalLaws
 
     /// <summary>Share of the heat that copper's own warming adds, against running away [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="coldLoss">Loss in the copper at ambient temperature [W].</param>
-    /// <param name="temperatureCoefficient">Gain of resistance for each kelvin, at ambient [1/K].</param>
-    /// <param name="thermalConductance">Heat carried off for each kelvin [W/K], above 0.</param>
+    /// <param name="coldLoss">Loss in the copper at ambient temperature, $P_0$ [W].</param>
+    /// <param name="temperatureCoefficient">Gain of resistance for each kelvin, at ambient, $\alpha$ [1/K].</param>
+    /// <param name="thermalConductance">Heat carried off for each kelvin, $G$ [W/K], above 0.</param>
     /// <returns>Ratio [1]; at 1 and above no steady state exists at this current.</returns>
     /// <remarks>$$\rho = \frac{P_0\,\alpha}{G}$$</remarks>
     [Source("Steady state of first-order heating with resistance linear in temperature")]
@@ -77,9 +77,9 @@ public static class ThermalLaws
 
     /// <summary>Final rise of a copper winding at a constant current [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="coldLoss">Loss in the copper at ambient temperature [W].</param>
-    /// <param name="temperatureCoefficient">Gain of resistance for each kelvin, at ambient [1/K].</param>
-    /// <param name="thermalConductance">Heat carried off for each kelvin [W/K], above 0.</param>
+    /// <param name="coldLoss">Loss in the copper at ambient temperature, $P_0$ [W].</param>
+    /// <param name="temperatureCoefficient">Gain of resistance for each kelvin, at ambient, $\alpha$ [1/K].</param>
+    /// <param name="thermalConductance">Heat carried off for each kelvin, $G$ [W/K], above 0.</param>
     /// <returns>Rise [K]; negative or infinite where there is no steady state, see <see cref="RunawayRatio"/>.</returns>
     /// <remarks>$$\theta = \frac{P_0}{G - \alpha P_0}$$</remarks>
     [Source("Steady state of first-order heating with resistance linear in temperature")]
@@ -89,9 +89,9 @@ public static class ThermalLaws
 
     /// <summary>Temperature of a winding from its resistance [deg C].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="coldResistance">Resistance at the cold temperature [ohm], above 0.</param>
-    /// <param name="hotResistance">Resistance now [ohm].</param>
-    /// <param name="coldTemperature">Cold temperature [deg C].</param>
+    /// <param name="coldResistance">Resistance at the cold temperature, $R_1$ [ohm], above 0.</param>
+    /// <param name="hotResistance">Resistance now, $R_2$ [ohm].</param>
+    /// <param name="coldTemperature">Cold temperature, $t_1$ [deg C].</param>
     /// <returns>Temperature [deg C].</returns>
     /// <remarks>$$t_2 = \frac{R_2}{R_1}(t_1 + 234.5) - 234.5$$</remarks>
     [Source("IEEE 112: rise of resistance, copper, 234.5; IEC 60034-1 rounds it to 235")]

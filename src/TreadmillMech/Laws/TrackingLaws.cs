@@ -46,7 +46,7 @@ public static class TrackingLaws
 
     /// <summary>Offset at which a crowned belt settles on a roller out of square [m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="driftPerMeter">Drift for each metre of belt [1].</param>
+    /// <param name="driftPerMeter">Drift for each metre of belt, $g\varphi$ [1].</param>
     /// <param name="crownLength">Length of belt in which the crown brings an offset down to 1/e, $\lambda$ [m].</param>
     /// <returns>Offset [m]; beyond the room at the edge it reaches the rail, otherwise it never does.</returns>
     /// <remarks>$$y_\infty = \lambda\,g\varphi$$ the steady state of $y' = g\varphi - y/\lambda$ for each metre.</remarks>
@@ -59,9 +59,9 @@ public static class TrackingLaws
 
     /// <summary>Offset after a length of belt has passed [m].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="firstOffset">Offset at the beginning [m].</param>
-    /// <param name="settledOffset">Offset at which it settles [m].</param>
-    /// <param name="length">Length of belt passed [m].</param>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="settledOffset">Offset at which it settles, $y_\infty$ [m].</param>
+    /// <param name="length">Length of belt passed, $x$ [m].</param>
     /// <param name="crownLength">Length in which the crown brings an offset down to 1/e, $\lambda$ [m], above 0.</param>
     /// <returns>Offset [m].</returns>
     /// <remarks>$$y = y_\infty + (y_0 - y_\infty)\,e^{-x/\lambda}$$</remarks>
@@ -72,8 +72,8 @@ public static class TrackingLaws
 
     /// <summary>Tracking gain from an observed turn [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="driftChange">Change of the drift for each metre by the turn [1].</param>
-    /// <param name="skewChange">Change of the roller's skew by the turn [rad], not 0.</param>
+    /// <param name="driftChange">Change of the drift for each metre by the turn, $\Delta(dy/dx)$ [1].</param>
+    /// <param name="skewChange">Change of the roller's skew by the turn, $\Delta\varphi$ [rad], not 0.</param>
     /// <param name="centreDistance">Distance between the axes, $C$ [m].</param>
     /// <param name="loopLength">Loop length, $L$ [m].</param>
     /// <returns>Gain [1]: one for a string, a third for a stiff wide belt.</returns>

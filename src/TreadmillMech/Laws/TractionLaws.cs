@@ -44,7 +44,7 @@ public static class TractionLaws
     /// <param name="driveCompliantLength">Compliant length of the drive roller's mounting, $D_1$ [m].</param>
     /// <param name="tailCompliantLength">Compliant length of the undriven roller's mounting, $D_2$ [m].</param>
     /// <param name="tailPassed">
-    /// Share of the undriven roller that the slack part of the belt has passed [1]: 0 for a load ahead of that roller
+    /// Share of the undriven roller that the slack part of the belt has passed, $\chi$ [1]: 0 for a load ahead of that roller
     /// (front drive), 1 behind it (rear drive), one half on it.
     /// </param>
     /// <returns>Share, $s$ [1].</returns>
@@ -150,7 +150,7 @@ public static class TractionLaws
 
     /// <summary>Holding pull of a loop whose undriven roller is kept tight by a dead weight [N].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="tension">Strand tension above the centrifugal part [N], kept by the weight.</param>
+    /// <param name="tension">Strand tension above the centrifugal part, $T_0 - T_c$ [N], kept by the weight.</param>
     /// <param name="tensionRatio">Largest tension ratio, $R$ [1], above 1.</param>
     /// <returns>Holding pull [N], for a load ahead of the undriven roller.</returns>
     /// <remarks>$$F_{max} = (T_0 - T_c)\left(1 - \tfrac1R\right)$$ the limit of a very soft mounting.</remarks>

@@ -104,7 +104,7 @@ public static class DcMotorLawsChecks
         new(
             $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.Current)}",
             $"{Fitzgerald}, Ex. 7.9 unrounded (the page's 275 W has its constant rounded to 0.22): 267.1 W and 60.9 W "
-                + "of rotation at 1700 rpm; (48 V - 39.434 V)/1.03 ohm, computed apart in Python",
+                + "of rotation at 1700 rpm; (48 V - 39.434 V)/1.03 ohm, computed apart in Python; tolerance: a whole unit of the last digit",
             Mark.Derived,
             8.317,
             0.001,

@@ -55,7 +55,7 @@ public static class DeckLawsChecks
         new(
             $"{nameof(DeckLaws)}.{nameof(DeckLaws.PullFromCurrent)}",
             "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 59.7 N m, here on a drum of 0.2 m "
-                + "radius, hence 298.5 N",
+                + "radius, hence 298.5 N; tolerance: half a unit of 59.7",
             Mark.Transcribed,
             298.5,
             0.25,

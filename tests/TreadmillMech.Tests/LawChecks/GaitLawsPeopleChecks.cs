@@ -113,7 +113,7 @@ public static class GaitLawsPeopleChecks
     {
         yield return new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.ContactTime)}",
-            $"{row.Source}, {row.People} people at {row.Speed} m/s: contact time from their duty factor and cadence",
+            $"{row.Source}, {row.Who} at {row.Speed} m/s: contact time from their duty factor and cadence",
             Mark.Read,
             row.Contact,
             0.0005,

@@ -23,10 +23,13 @@ internal sealed record PeopleRow(
     /// <summary>Share by which a law of speed alone may miss these people: they differ by 7 % among themselves.</summary>
     internal double Band => People >= 9 ? 0.10 : 0.18;
 
+    /// <summary>How many people, in words.</summary>
+    internal string Who => People == 1 ? "1 person" : $"{People} people";
+
     internal LawCheck Check(string law, string what, double expected, string unit, Func<double> compute) =>
         new(
             $"{nameof(GaitLaws)}.{law}",
-            $"{Source}, {People} people at {Speed} m/s, {what}; within {100 * Band:0} %",
+            $"{Source}, {Who} at {Speed} m/s, {what}; within {100 * Band:0} %",
             Mark.Read,
             expected,
             Band * expected,

@@ -8,9 +8,12 @@ namespace TreadmillMech.Tests.Laws;
 /// <summary>What the documentation of the laws says, read from the file that ships with the library.</summary>
 internal static partial class LawDocs
 {
-    private static readonly Dictionary<string, XElement> Members = XDocument
-        .Load(Path.ChangeExtension(typeof(TractionLaws).Assembly.Location, ".xml"))
-        .Descendants("member")
+    private static readonly XElement[] Everything =
+    [
+        .. XDocument.Load(Path.ChangeExtension(typeof(TractionLaws).Assembly.Location, ".xml")).Descendants("member"),
+    ];
+
+    private static readonly Dictionary<string, XElement> Members = Everything
         .Where(member => member.Attribute("name")!.Value.StartsWith("M:", StringComparison.Ordinal))
         .GroupBy(member => LawName().Match(member.Attribute("name")!.Value).Groups[1].Value)
         .Where(group => group.Key.Length > 0)
@@ -18,9 +21,16 @@ internal static partial class LawDocs
 
     internal static XElement Of(string law) => Members[law];
 
+    /// <summary>What is said of any member, by its documentation name, as "T:Namespace.Class".</summary>
+    internal static XElement Member(string name) =>
+        Everything.Single(member => member.Attribute("name")!.Value == name);
+
+    internal static XElement Parameter(string law, ParameterInfo parameter) =>
+        Of(law).Elements("param").Single(param => param.Attribute("name")!.Value == parameter.Name);
+
     /// <summary>Unit of a parameter as documented; null where there is none.</summary>
     internal static Dimension? OfParameter(string law, ParameterInfo parameter) =>
-        Unit(Of(law).Elements("param").Single(param => param.Attribute("name")!.Value == parameter.Name).Value);
+        Unit(Parameter(law, parameter).Value);
 
     /// <summary>Unit of the result as documented; null where there is none.</summary>
     internal static Dimension? OfResult(string law) => Unit(Of(law).Element("returns")!.Value);

@@ -15,7 +15,8 @@ internal static partial class SourceTree
     internal static string Code(string text) =>
         NotCode().Replace(text, match => match.Value.StartsWith('/') ? " " : "\"\"");
 
-    private static string Root()
+    /// <summary>The folder of the repository.</summary>
+    internal static string Root()
     {
         DirectoryInfo? place = new(AppContext.BaseDirectory);
         while (place is not null && !File.Exists(Path.Combine(place.FullName, "TreadmillMech.sln")))

@@ -240,4 +240,25 @@ public sealed class VisitWordsTests
             "Clean the drive roller first",
             Visits.Review(Happened.RollerOily, Happened.Drift(5, 10)).About(Subject.Tracking).Next!.Action
         );
+
+    // Measured at the present bolt position, the tension now needs no stiffness; that of the beginning does.
+    [Fact]
+    public void ALiftAfterTheTurnsTellsTheTensionNowButNotAsFound()
+    {
+        VisitSheet sheet = Visits.Review([Happened.Turned(0.5), Happened.Lift(25, 120)]);
+        Assert.True(sheet.Budget.Tension.Found);
+        ReadingRow row = sheet.Readings.Single(r => r.Name.StartsWith("Strand tension", StringComparison.Ordinal));
+        Assert.Null(row.AsFound);
+        Assert.NotNull(row.AsLeft);
+    }
+
+    [Fact]
+    public void ALiftBeforeTheTurnsTellsTheTensionAsFoundButNotNow()
+    {
+        VisitSheet sheet = Visits.Review([Happened.Lift(25, 120), Happened.Turned(0.5)]);
+        Assert.Equal(new Shortfall(Reason.InputUnknown, "BeltStiffness"), sheet.Budget.Tension.Missing);
+        ReadingRow row = sheet.Readings.Single(r => r.Name.StartsWith("Strand tension", StringComparison.Ordinal));
+        Assert.NotNull(row.AsFound);
+        Assert.Null(row.AsLeft);
+    }
 }

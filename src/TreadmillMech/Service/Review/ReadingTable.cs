@@ -20,7 +20,7 @@ internal static class ReadingTable
         yield return new(
             "Strand tension at rest, from all lifts",
             "N",
-            VisitFacts.InNewtons("strand tension", tension.RestTension),
+            facts.TensionAsFound.Is(out Figure? found) ? found : null,
             facts.TensionNow.Is(out Figure? now) ? now : null,
             null
         );

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TreadmillMech.Parts;
 using UnitsNet;
 
 namespace TreadmillMech.Service.Review;
@@ -53,20 +52,11 @@ internal static class SlipBracket
     /// <summary>Strand tension above its centrifugal part at a number of turns of this visit [N].</summary>
     private static double? Pressing(VisitFacts facts, double turns)
     {
-        TakeUp takeUp = facts.Visit.Machine.TakeUp;
-        if (Math.Abs(takeUp.LeftTurns + turns) > 20 || Math.Abs(takeUp.RightTurns + turns) > 20)
+        if (facts.MachineAt(turns, turns) is not { } machine)
         {
             return null;
         }
 
-        Treadmill machine = facts.Machine with
-        {
-            TakeUp = facts.Machine.TakeUp with
-            {
-                LeftTurns = takeUp.LeftTurns + turns,
-                RightTurns = takeUp.RightTurns + turns,
-            },
-        };
         OperatingPoint point = machine.At(facts.Visit.TestDemand);
         return point.RestTension.Is(out Force tension)
             ? Si.Force.ToSi(tension) - point.Numbers.CentrifugalTension

@@ -12,6 +12,8 @@ internal sealed class VisitFacts
     private const double LongestLadder = 10;
 
     private readonly HashSet<int> refusedIndices;
+    private readonly double atLiftLeft;
+    private readonly double atLiftRight;
     private bool workSinceTest;
     private bool workSinceSpeeds;
 
@@ -23,7 +25,20 @@ internal sealed class VisitFacts
         refusedIndices = [.. Refused.Select(r => r.Event)];
         Friction = new(visit, options, refusedIndices);
         Walk();
-        Tension = LiftTest.Evaluate(visit.Machine, Lifts, options);
+        (atLiftLeft, atLiftRight) = Lifts.Count > 0 ? (Lifts[^1].LeftTurns, Lifts[^1].RightTurns) : (0, 0);
+        Tension = LiftTest.Evaluate(
+            visit.Machine,
+            [
+                .. Lifts.Select(l =>
+                    l with
+                    {
+                        LeftTurns = l.LeftTurns - atLiftLeft,
+                        RightTurns = l.RightTurns - atLiftRight,
+                    }
+                ),
+            ],
+            options
+        );
         Machine = MachineNow();
         SlipAsFound = Locate(first: true);
         SlipNow = Locate(first: false);
@@ -70,15 +85,18 @@ internal sealed class VisitFacts
     /// <summary>Drift as found; the last one counts as left where no bolt was turned after it.</summary>
     internal TrackingReading? TrackingAsFound { get; private set; }
 
-    /// <summary>Strand tension at the bolt position of the beginning of the visit.</summary>
+    /// <summary>
+    /// Strand tension at the bolt position of the last lift: what is measured there needs no stiffness to be told.
+    /// </summary>
     internal Answer<TensionEstimate> Tension { get; }
+
+    /// <summary>Strand tension at rest before the first turn of the visit, with its uncertainty.</summary>
+    internal Answer<Figure> TensionAsFound => TensionAt(0, 0);
 
     /// <summary>Strand tension at rest now, with its uncertainty.</summary>
     internal Answer<Figure> TensionNow =>
-        Tension.Is(out TensionEstimate? estimate)
-            ? LiftTest
-                .TensionAfter(Visit.Machine, estimate, LeftTurns, RightTurns)
-                .Then(t => InNewtons("strand tension", t))
+        Tension.Found
+            ? TensionAt(LeftTurns, RightTurns)
             : Point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
 
     /// <summary>The machine as it is now, with what the readings of this visit found.</summary>
@@ -119,8 +137,35 @@ internal sealed class VisitFacts
     internal IEnumerable<TEvent> Used<TEvent>()
         where TEvent : VisitEvent => Visit.Events.Where((_, i) => !refusedIndices.Contains(i)).OfType<TEvent>();
 
-    internal static Figure InNewtons(string name, Estimate<Force> estimate) =>
-        new(name, Si.Force.ToSi(estimate.Value), "N", Si.Force.ToSi(estimate.StandardUncertainty));
+    /// <summary>The machine as known now, with both bolts at turns of this visit; null beyond what bolts allow.</summary>
+    internal Treadmill? MachineAt(double leftTurns, double rightTurns)
+    {
+        (double left, double right) = SinceTension(leftTurns, rightTurns);
+        return Math.Abs(left) > MostTurnsOfBolts || Math.Abs(right) > MostTurnsOfBolts
+            ? null
+            : Machine with
+            {
+                TakeUp = Machine.TakeUp with { LeftTurns = left, RightTurns = right },
+            };
+    }
+
+    /// <summary>Turns since the position that the tension stands for: the last lift's, or the machine's as given.</summary>
+    private (double Left, double Right) SinceTension(double leftTurns, double rightTurns) =>
+        Tension.Found
+            ? (leftTurns - atLiftLeft, rightTurns - atLiftRight)
+            : (leftTurns + Visit.Machine.TakeUp.LeftTurns, rightTurns + Visit.Machine.TakeUp.RightTurns);
+
+    private Answer<Figure> TensionAt(double leftTurns, double rightTurns) =>
+        Tension.Is(out TensionEstimate? estimate)
+            ? LiftTest
+                .TensionAfter(Visit.Machine, estimate, leftTurns - atLiftLeft, rightTurns - atLiftRight)
+                .Then(t => new Figure(
+                    "strand tension",
+                    Si.Force.ToSi(t.Value),
+                    "N",
+                    Si.Force.ToSi(t.StandardUncertainty)
+                ))
+            : Tension.Missing;
 
     private void Walk()
     {
@@ -238,9 +283,8 @@ internal sealed class VisitFacts
         }
 
         // More turns than any bolt has: their tension is nobody's guess, and the ladder goes on from here.
-        bool turnsFit =
-            Math.Abs(machine.TakeUp.LeftTurns + LeftTurns) <= MostTurnsOfBolts - LongestLadder
-            && Math.Abs(machine.TakeUp.RightTurns + RightTurns) <= MostTurnsOfBolts - LongestLadder;
+        (double left, double right) = SinceTension(LeftTurns, RightTurns);
+        bool turnsFit = Math.Max(Math.Abs(left), Math.Abs(right)) <= MostTurnsOfBolts - LongestLadder;
         return machine with
         {
             Belt = belt,
@@ -252,11 +296,7 @@ internal sealed class VisitFacts
                         Friction = fact.Friction.Value,
                     }
                     : machine.Deck,
-            TakeUp = machine.TakeUp with
-            {
-                LeftTurns = turnsFit ? machine.TakeUp.LeftTurns + LeftTurns : 0,
-                RightTurns = turnsFit ? machine.TakeUp.RightTurns + RightTurns : 0,
-            },
+            TakeUp = machine.TakeUp with { LeftTurns = turnsFit ? left : 0, RightTurns = turnsFit ? right : 0 },
             BeltDrag = machine.BeltDrag ?? PulledEmpty(),
         };
     }

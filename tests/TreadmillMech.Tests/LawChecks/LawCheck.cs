@@ -6,7 +6,7 @@ public enum Mark
     /// <summary>Read in the source, or in a copy of it.</summary>
     Read,
 
-    /// <summary>Read in a public transcription of the source's worked example, and recomputed.</summary>
+    /// <summary>Read in a public copy of the source's worked example, and recomputed.</summary>
     Transcribed,
 
     /// <summary>Quoted from memory; the source was not seen.</summary>

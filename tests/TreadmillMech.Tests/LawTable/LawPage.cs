@@ -119,7 +119,7 @@ internal static class LawPage
         mark switch
         {
             Mark.Read => "read in the source, or in a copy of it",
-            Mark.Transcribed => "read in a public transcription of the source's worked example, and recomputed",
+            Mark.Transcribed => "read in a public copy of the source's worked example, and recomputed",
             Mark.Memory => "quoted from memory, the source was not seen; the weakest, and the first to be replaced",
             Mark.Derived => "algebra: a limit, an identity or a calculation by hand that shares nothing with the code",
             Mark.Library => "computed outside of this code, in Python, mostly by its libraries numpy and scipy",

@@ -34,7 +34,7 @@ public static class VisitReview
         return new()
         {
             Verdict = verdict,
-            VerdictText = Text(verdict, findings),
+            VerdictText = Text(verdict, findings, facts.SlipJudged),
             SafetyNow = SafetyNow(verdict),
             NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
             Findings = findings,
@@ -45,7 +45,7 @@ public static class VisitReview
             MakerFirst = Cautions.MakerFirst,
             OneMoreReading = [.. Proposals.Of(facts)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
-            OwnerPage = [.. OwnerPage.Of(verdict, findings)],
+            OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
         };
     }
 
@@ -59,9 +59,11 @@ public static class VisitReview
                 _ => Verdict.Use,
             };
 
-    private static string Text(Verdict verdict, ImmutableArray<Finding> findings) =>
+    private static string Text(Verdict verdict, ImmutableArray<Finding> findings, bool slipJudged) =>
         verdict switch
         {
+            Verdict.Use when !slipJudged =>
+                "Nothing read speaks against use within the maker's plate; slip was not tested at this visit.",
             Verdict.Use when findings.Any(f => f.Severity == Severity.Attend) =>
                 "May be used within the maker's plate; the steps below are due.",
             Verdict.Use => "May be used within the maker's plate.",

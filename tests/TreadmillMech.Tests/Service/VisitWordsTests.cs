@@ -261,4 +261,12 @@ public sealed class VisitWordsTests
         Assert.NotNull(row.AsFound);
         Assert.Null(row.AsLeft);
     }
+
+    [Fact]
+    public void AMachineOnWhichNothingWasTestedIsNotPraised()
+    {
+        VisitSheet sheet = Visits.Review();
+        Visits.Says("slip was not tested", sheet.VerdictText);
+        Visits.Says("not all of it was tested", sheet.OwnerPage[0]);
+    }
 }

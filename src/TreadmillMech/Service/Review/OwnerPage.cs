@@ -3,10 +3,11 @@ namespace TreadmillMech.Service.Review;
 /// <summary>The owner's page: what it means to them, without forces or probabilities.</summary>
 internal static class OwnerPage
 {
-    internal static IEnumerable<string> Of(Verdict verdict, IReadOnlyList<Finding> findings)
+    internal static IEnumerable<string> Of(Verdict verdict, IReadOnlyList<Finding> findings, bool slipJudged)
     {
         yield return verdict switch
         {
+            Verdict.Use when !slipJudged => "Nothing was found against using the machine; not all of it was tested.",
             Verdict.Use => "The machine may be used.",
             Verdict.Restrict when OnlyTheUser(findings) =>
                 "The machine may be used by people within the mass on its plate, and by nobody heavier.",

@@ -109,6 +109,9 @@ internal sealed class VisitFacts
     /// <summary>The last slip test; null where there was none.</summary>
     internal bool? SlippedLast => SlipTests.Count == 0 ? null : SlipTests[^1].Slipped;
 
+    /// <summary>Whether the visit tells at all if a belt slips: by a slip test, or by speeds under load.</summary>
+    internal bool SlipJudged => SlippedLast is not null || SlipLocated.Found;
+
     /// <summary>Whether slip shows now, by the last test, otherwise by the last speeds under load.</summary>
     internal bool SlipsNow =>
         SlippedLast ?? (SlipLocated.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);

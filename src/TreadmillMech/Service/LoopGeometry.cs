@@ -16,10 +16,10 @@ internal readonly struct LoopGeometry
         Numbers = scenario.Numbers;
         unknown = scenario.Unknown & Outputs.TensionNow.Needs;
         DriveRadius = 0.5 * (Numbers.DriveRollerDiameter + Numbers.BeltThickness);
-        Real tail = 0.5 * (Numbers.TailRollerDiameter + Numbers.BeltThickness);
-        StrandAngle = LoopLaws.StrandAngle(DriveRadius, tail, Numbers.CentreDistance);
+        TailRadius = 0.5 * (Numbers.TailRollerDiameter + Numbers.BeltThickness);
+        StrandAngle = LoopLaws.StrandAngle(DriveRadius, TailRadius, Numbers.CentreDistance);
         Span = LoopLaws.StrandLength(Numbers.CentreDistance, StrandAngle);
-        Length = LoopLaws.Length(DriveRadius, tail, Numbers.CentreDistance);
+        Length = LoopLaws.Length(DriveRadius, TailRadius, Numbers.CentreDistance);
     }
 
     internal MachineNumbers<Real> Numbers { get; }
@@ -31,6 +31,8 @@ internal readonly struct LoopGeometry
             : (Numbers.RestTension + Gain(Numbers.LeftTurns, Numbers.RightTurns)).Value;
 
     internal Real DriveRadius { get; }
+
+    internal Real TailRadius { get; }
 
     internal Real StrandAngle { get; }
 

@@ -98,6 +98,5 @@ public sealed record TurnPrice
         );
 
     private static double RollerSpeed(Treadmill machine, Demand demand) =>
-        Si.Speed.ToSi(demand.Speed)
-        / (0.5 * (Si.Length.ToSi(machine.TailRoller.Diameter) + Si.Length.ToSi(machine.Belt.Thickness)));
+        Si.Speed.ToSi(demand.Speed) / new LoopGeometry(machine).TailRadius;
 }

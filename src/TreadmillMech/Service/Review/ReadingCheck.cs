@@ -38,13 +38,14 @@ internal static class ReadingCheck
     private static string? Why(Visit visit, int index) =>
         visit.Events[index] switch
         {
-            MotorCurrentReading current => OfMotor(current) ?? BelowUnloaded(visit, index, current),
+            MotorCurrentReading current => OfMotor(current)
+                ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current"),
             MainsCurrentReading { Form: CurrentForm.Direct } =>
                 "A direct-current setting reads nothing on a mains lead; set the meter to alternating current.",
             MainsCurrentReading { Response: MeterResponse.Averaging } =>
                 "An averaging meter reads low on the peaky current of a rectifier; use a true RMS meter.",
-            MainsCurrentReading mains => BelowUnloaded(visit, index, mains),
-            MainsPowerReading power => BelowUnloaded(visit, index, power),
+            MainsCurrentReading => BelowUnloaded<MainsCurrentReading>(visit, index, "current"),
+            MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power"),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
             SpeedReading speeds when Count(speeds) < 2 =>
@@ -59,44 +60,38 @@ internal static class ReadingCheck
             ? "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
         : null;
 
-    private static string? BelowUnloaded(Visit visit, int index, MotorCurrentReading reading) =>
-        reading.State == LoadState.Loaded
+    private static string? BelowUnloaded<TReading>(Visit visit, int index, string what)
+        where TReading : Reading =>
+        Compared(visit.Events[index]) is { State: LoadState.Loaded } loaded
         && OnTheLevel(visit)
-        && Beside<MotorCurrentReading>(visit, index)
+        && Beside<TReading>(visit, index)
             .Any(other =>
-                other.State == LoadState.Unloaded
-                && OfMotor(other) is null
-                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
-                && Si.Current.ToSi(reading.Current) < Si.Current.ToSi(other.Current)
+                Compared(other) is { State: LoadState.Unloaded } unloaded
+                && Same(unloaded.Speed, loaded.Speed)
+                && loaded.Value < unloaded.Value
             )
-            ? "The loaded current is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
+            ? $"The loaded {what} is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
             : null;
 
-    private static string? BelowUnloaded(Visit visit, int index, MainsPowerReading reading) =>
-        reading.State == LoadState.Loaded
-        && OnTheLevel(visit)
-        && Beside<MainsPowerReading>(visit, index)
-            .Any(other =>
-                other.State == LoadState.Unloaded
-                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
-                && Si.Power.ToSi(reading.Power) < Si.Power.ToSi(other.Power)
-            )
-            ? "The loaded power is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
-            : null;
+    /// <summary>What a usable electrical reading is compared by, in SI units; null for any other event.</summary>
+    private static (LoadState State, double Speed, double Value)? Compared(VisitEvent happened) =>
+        happened switch
+        {
+            MotorCurrentReading r when OfMotor(r) is null => (
+                r.State,
+                Si.Speed.ToSi(r.BeltSpeed),
+                Si.Current.ToSi(r.Current)
+            ),
+            MainsCurrentReading { Form: CurrentForm.Alternating, Response: MeterResponse.TrueRms } r => (
+                r.State,
+                Si.Speed.ToSi(r.BeltSpeed),
+                Si.Current.ToSi(r.Current)
+            ),
+            MainsPowerReading r => (r.State, Si.Speed.ToSi(r.BeltSpeed), Si.Power.ToSi(r.Power)),
+            _ => null,
+        };
 
     private static bool OnTheLevel(Visit visit) => Si.Ratio.ToSi(visit.TestDemand.Grade) <= 0;
-
-    private static string? BelowUnloaded(Visit visit, int index, MainsCurrentReading reading) =>
-        reading.State == LoadState.Loaded
-        && OnTheLevel(visit)
-        && Beside<MainsCurrentReading>(visit, index)
-            .Any(other =>
-                other is { State: LoadState.Unloaded, Form: CurrentForm.Alternating, Response: MeterResponse.TrueRms }
-                && Same(Si.Speed.ToSi(other.BeltSpeed), Si.Speed.ToSi(reading.BeltSpeed))
-                && Si.Current.ToSi(reading.Current) < Si.Current.ToSi(other.Current)
-            )
-            ? "The loaded current is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
-            : null;
 
     /// <summary>Readings before and after this one, up to the work on the deck on either side.</summary>
     private static IEnumerable<TReading> Beside<TReading>(Visit visit, int index) =>

@@ -10,6 +10,8 @@ namespace TreadmillMech;
 /// </remarks>
 public sealed record Treadmill
 {
+    internal const double MostBeltDrag = 500;
+
     /// <summary>The running belt.</summary>
     /// <exception cref="ArgumentNullException">The part is null.</exception>
     public required RunningBelt Belt
@@ -82,7 +84,7 @@ public sealed record Treadmill
     public Force? BeltDrag
     {
         get;
-        init => field = Guard.Within(value, Si.Force, 0, 500);
+        init => field = Guard.Within(value, Si.Force, 0, MostBeltDrag);
     }
 
     /// <summary>The drive belt; null where the motor drives the roller directly.</summary>

@@ -41,7 +41,8 @@ internal static class FieldList
         ("reading wipe", "place*, trace*"),
         ("reading driveBelt", "look*"),
         ("reading lift", "height*, force*, rollersLocked"),
-        ("reading pull", "mass*, loadedPull*, emptyPull*"),
+        ("reading pull", "mass*, loadedPull*, emptyPull*, motorUncoupled (drive belt off while pulling)"),
+        ("reading lockedPull", "pull*, slid* (motor held, belt pulled towards the console at the middle of the deck)"),
         ("reading speeds", "state*, motor, driveRoller, belt, display"),
         (
             "reading current",
@@ -63,9 +64,16 @@ internal static class FieldList
         ),
         ("words: gait", WordTables.Gaits.Words),
         ("words: state", WordTables.States.Words),
+        ("words: slid", WordTables.Slid.Words),
         ("words: where", WordTables.MeterPlaces.Words),
-        ("words: form", $"{WordTables.Forms.Words}; the motor lead carries direct, the mains lead alternating current"),
-        ("words: response", WordTables.Responses.Words),
+        (
+            "words: form",
+            $"{WordTables.Forms.Words}; the motor lead carries direct, the mains lead alternating current; the other form is refused with the file"
+        ),
+        (
+            "words: response",
+            $"{WordTables.Responses.Words}; an averaging reading of the mains is not used, and the sheet says so"
+        ),
         ("words: place of a wipe", WordTables.WipedPlaces.Words),
         ("words: trace", WordTables.Traces.Words),
         ("words: look", WordTables.Looks.Words),

@@ -37,6 +37,12 @@ internal sealed class LocatedParser
         }
 
         Utf8JsonReader reader = new(bytes);
+        if (bytes.All(static b => b is (byte)' ' or (byte)'\t' or (byte)'\r' or (byte)'\n'))
+        {
+            problems.Add(line, path, "an empty file", "one complete JSON document");
+            return null;
+        }
+
         try
         {
             reader.Read();

@@ -28,7 +28,7 @@ internal static class BudgetText
 
         ReadOnlySpan<int> widths = [12, 16, 32, 32];
         page.Blank();
-        page.Paragraph("From here, on both bolts:", 2);
+        page.Paragraph("From here, each take-up bolt turned by:", 2);
         page.Row(widths, "turns", "elongation", "strand tension", "margin under the test demand");
         foreach (LadderStep step in sheet.Ladder)
         {

@@ -57,7 +57,11 @@ internal static class TextSheet
         int under = indent + mark.Length;
         page.Paragraph(step.Expect, under, "At the retest: ");
         page.Paragraph(step.StopAt, under, "Stop at:       ");
-        page.Paragraph(step.Undo ?? "cannot be undone", under, "To undo:       ");
+        if (step.Undo is { } undo)
+        {
+            page.Paragraph(undo, under, "To undo:       ");
+        }
+
         foreach (string caution in step.Cautions)
         {
             page.Paragraph(caution, under, "Caution:       ");
@@ -89,7 +93,7 @@ internal static class TextSheet
     private static string Proposal(ReadingProposal proposal) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{proposal.Reading} (about {proposal.Minutes} min). It settles: {proposal.Settles}"
+            $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles}"
         );
 
     private static string Refused(RefusedReading refused) =>

@@ -34,6 +34,7 @@ internal static class Words
             Subject.Motor => "motor",
             Subject.Supply => "supply",
             Subject.User => "user",
+            Subject.Speed => "speed",
             _ => "readings",
         };
 

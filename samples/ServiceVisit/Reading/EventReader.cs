@@ -11,6 +11,7 @@ internal static class EventReader
         ("current", CurrentReader.Read),
         ("driveBelt", ReadingReaders.DriveBelt),
         ("lift", ReadingReaders.Lift),
+        ("lockedPull", ReadingReaders.LockedPull),
         ("mainsPower", ReadingReaders.MainsPower),
         ("pull", ReadingReaders.Pull),
         ("slipTest", ReadingReaders.SlipTest),

@@ -35,7 +35,7 @@ internal static class ReadingReaders
         Mass mass = fields.Need("mass", Kinds.Mass);
         Force loaded = fields.Need("loadedPull", Kinds.Force);
         Force empty = fields.Need("emptyPull", Kinds.Force);
-        return fields.Make(() =>
+        PullReading? reading = fields.Make(() =>
             new PullReading
             {
                 Mass = mass,
@@ -43,6 +43,14 @@ internal static class ReadingReaders
                 EmptyPull = empty,
             }
         );
+        return fields.Set(reading, "motorUncoupled", Kinds.Boolean, static (it, v) => it with { MotorUncoupled = v });
+    }
+
+    internal static VisitEvent? LockedPull(ObjectReader fields)
+    {
+        Force pull = fields.Need("pull", Kinds.Force);
+        SlidContact slid = fields.Need("slid", WordTables.Slid.Kind);
+        return fields.Make(() => new LockedPullReading { Pull = pull, Slid = slid });
     }
 
     internal static VisitEvent? SlipTest(ObjectReader fields)

@@ -19,6 +19,11 @@ internal static class WordTables
         ("slack-side idler", Tensioning.SlackSideIdler),
         ("tight-side idler", Tensioning.TightSideIdler)
     );
+    internal static readonly WordTable<SlidContact> Slid = new(
+        ("nothing", SlidContact.Nothing),
+        ("running belt", SlidContact.RunningBelt),
+        ("drive belt", SlidContact.DriveBelt)
+    );
     internal static readonly WordTable<LoadState> States = new(
         ("unloaded", LoadState.Unloaded),
         ("loaded", LoadState.Loaded)

@@ -22,6 +22,18 @@ public static class TractionLaws
     public static T TensionRatio<T>(T friction, T wrap)
         where T : struct, IReal<T> => T.Exp(friction * wrap);
 
+    /// <summary>Friction of a belt that just slips on a roller, from the tensions on both sides [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="tight">Tension of the tight side, $T_1$ [N].</param>
+    /// <param name="slack">Tension of the slack side, $T_2$ [N], above 0.</param>
+    /// <param name="wrap">Wrap, $\theta$ [rad], above 0.</param>
+    /// <returns>Coefficient of friction [1].</returns>
+    /// <remarks>$$\mu = \frac{1}{\theta}\ln\frac{T_1}{T_2}$$</remarks>
+    [Source("Euler and Eytelwein; Khurmi and Gupta, Theory of Machines, ch. 11")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FrictionFromTensions<T>(T tight, T slack, T wrap)
+        where T : struct, IReal<T> => T.Log(tight / slack) / wrap;
+
     /// <summary>Friction of a belt wedged in a groove, as if it were flat [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="friction">Coefficient of friction, $\mu$ [1].</param>

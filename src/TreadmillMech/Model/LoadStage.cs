@@ -48,6 +48,11 @@ internal static class LoadStage
         y.MeanPull = DeckLaws.FrictionForce(x.DeckFriction, work.MeanNormalForce) + tangential + x.BeltDrag;
     }
 
+    /// <summary>Distance along the belt, in the direction of running, from the drive roller to a place on the top strand.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Distance<T>(T place, T driveArc, T strand, T loopLength, bool rear)
+        where T : struct, IReal<T> => rear ? loopLength - driveArc - strand + place : driveArc + place;
+
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Places<T>(
         in MachineNumbers<T> x,
@@ -60,9 +65,7 @@ internal static class LoadStage
         // The drive roller's arc changes from tight to slack along its length: half of it counts to either side.
         T driveArc = 0.5 * work.DriveRadius * y.DriveRollerWrap;
         bool rear = kinds.DriveEnd == DriveEnd.Rear;
-        T distance = rear
-            ? y.LoopLength - driveArc - work.StrandLength + x.StrikePosition
-            : driveArc + x.StrikePosition;
+        T distance = Distance(x.StrikePosition, driveArc, work.StrandLength, y.LoopLength, rear);
         T passed = rear ? 1 : 0;
         T ride = x.BeltSpeed * y.ContactTime;
         work.Stride.StrikeShare = TractionLaws.LoadShare(

@@ -5,12 +5,15 @@ namespace TreadmillMech.Parts;
 /// <summary>The deck under the running belt.</summary>
 public sealed record Deck
 {
+    internal const double LeastFriction = 0.02;
+    internal const double MostFriction = 1;
+
     /// <summary>Kinetic friction between belt and deck, 0.02 to 1; null where unknown.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The friction is outside the range.</exception>
     public double? Friction
     {
         get;
-        init => field = Guard.Within(value, Si.One, 0.02, 1);
+        init => field = Guard.Within(value, Si.One, LeastFriction, MostFriction);
     }
 
     /// <summary>Length of the zone under the feet, 0.3 m to 2.5 m; null where not measured.</summary>

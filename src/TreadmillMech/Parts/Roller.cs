@@ -5,6 +5,9 @@ namespace TreadmillMech.Parts;
 /// <summary>A roller of the running belt.</summary>
 public sealed record Roller
 {
+    internal const double LeastFriction = 0.02;
+    internal const double MostFriction = 1.5;
+
     /// <summary>Outside diameter, 20 mm to 200 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is outside the range.</exception>
     public required Length Diameter
@@ -18,7 +21,7 @@ public sealed record Roller
     public double? Friction
     {
         get;
-        init => field = Guard.Within(value, Si.One, 0.02, 1.5);
+        init => field = Guard.Within(value, Si.One, LeastFriction, MostFriction);
     }
 
     /// <summary>

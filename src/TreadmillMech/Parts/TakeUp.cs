@@ -5,6 +5,8 @@ namespace TreadmillMech.Parts;
 /// <summary>The take-up: the bolts that tighten and centre the running belt.</summary>
 public sealed record TakeUp
 {
+    internal const double MostTurns = 20;
+
     /// <summary>Thread of the bolts.</summary>
     /// <exception cref="ArgumentNullException">The thread is null.</exception>
     public required ScrewThread Thread
@@ -61,7 +63,7 @@ public sealed record TakeUp
     public double LeftTurns
     {
         get;
-        init => field = Guard.Within(value, Si.One, -20, 20);
+        init => field = Guard.Within(value, Si.One, -MostTurns, MostTurns);
     }
 
     /// <summary>Turns given to the right bolt since the tension at rest was found, -20 to 20; positive tightens.</summary>
@@ -69,6 +71,6 @@ public sealed record TakeUp
     public double RightTurns
     {
         get;
-        init => field = Guard.Within(value, Si.One, -20, 20);
+        init => field = Guard.Within(value, Si.One, -MostTurns, MostTurns);
     }
 }

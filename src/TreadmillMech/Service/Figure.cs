@@ -15,8 +15,12 @@ public sealed record Figure(string Name, double Value, string Unit, double? Stan
         string spread = StandardUncertainty is { } u
             ? string.Create(CultureInfo.InvariantCulture, $" ± {Digits(u)}")
             : "";
-        return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Unit}";
+        return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Named(Unit, Value)}";
     }
+
+    /// <summary>A turn is the one unit that is a word; of more than one there are turns.</summary>
+    internal static string Named(string unit, double value) =>
+        unit == "turn" && Math.Abs(value) is not (> 0 and <= 1 + 1e-9) ? "turns" : unit;
 
     private static string Digits(double value)
     {

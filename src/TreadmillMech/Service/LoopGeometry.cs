@@ -9,12 +9,16 @@ namespace TreadmillMech.Service;
 internal readonly struct LoopGeometry
 {
     private readonly ulong unknown;
+    private readonly bool stiffnessKnown;
+    private readonly bool rear;
 
     internal LoopGeometry(Treadmill machine)
     {
         Scenario scenario = Scenario.OfMachine(machine);
         Numbers = scenario.Numbers;
         unknown = scenario.Unknown & Outputs.TensionNow.Needs;
+        stiffnessKnown = machine.Belt.RelaxedForcePerWidth is not null;
+        rear = machine.DriveEnd == DriveEnd.Rear;
         DriveRadius = 0.5 * (Numbers.DriveRollerDiameter + Numbers.BeltThickness);
         TailRadius = 0.5 * (Numbers.TailRollerDiameter + Numbers.BeltThickness);
         StrandAngle = LoopLaws.StrandAngle(DriveRadius, TailRadius, Numbers.CentreDistance);
@@ -37,6 +41,35 @@ internal readonly struct LoopGeometry
     internal Real StrandAngle { get; }
 
     internal Real TailWrap => LoopLaws.Wrap(-StrandAngle);
+
+    internal Real DriveWrap => LoopLaws.Wrap(StrandAngle);
+
+    /// <summary>
+    /// Share of the loop between drive roller and the middle of the top strand [1]; no answer where mountings give and the
+    /// belt's stiffness is not known.
+    /// </summary>
+    internal Answer<double> MiddleShare
+    {
+        get
+        {
+            bool rigid = (Numbers.DriveHubCompliance + Numbers.TailHubCompliance).Value.Equals(0);
+            if (!rigid && !stiffnessKnown)
+            {
+                return new Shortfall(Reason.InputUnknown, nameof(Numbers.BeltStiffness));
+            }
+
+            Real distance = LoadStage.Distance(0.5 * Span, 0.5 * DriveRadius * DriveWrap, Span, Length, rear);
+            return TractionLaws
+                .LoadShare(
+                    distance,
+                    Length,
+                    rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.DriveHubCompliance),
+                    rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.TailHubCompliance),
+                    rear ? 1 : 0
+                )
+                .Value;
+        }
+    }
 
     internal Real Span { get; }
 

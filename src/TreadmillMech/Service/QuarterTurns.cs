@@ -61,7 +61,9 @@ public static class QuarterTurns
         return new(
             turns,
             new Figure("elongation added", 100 * Strain(machine, turns), "%"),
-            point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N")),
+            machine.RestTension is null
+                ? new Shortfall(Reason.InputUnknown, nameof(Treadmill.RestTension))
+                : point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N")),
             point.BeltMargin.Then(m => new Figure("margin", m, ""))
         );
     }

@@ -27,6 +27,9 @@ public enum Subject
     /// <summary>The user against the maker's plate.</summary>
     User,
 
+    /// <summary>Belt speed, and what the display makes of it.</summary>
+    Speed,
+
     /// <summary>A reading that cannot be right or was not usable.</summary>
     Readings,
 }

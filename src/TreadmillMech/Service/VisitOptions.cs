@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using TreadmillMech.Parts;
 
 namespace TreadmillMech.Service;
@@ -11,74 +12,217 @@ public sealed record VisitOptions
     public static VisitOptions Default { get; } = new();
 
     /// <summary>Margin of the running belt that is aimed at under the test demand.</summary>
-    public Threshold WantedMargin { get; init; } = new("wanted margin", 1.15, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 3.</exception>
+    public Threshold WantedMargin
+    {
+        get;
+        init => field = Checked(value, "", 1, 3);
+    } = new("wanted margin", 1.15, "", Practice);
 
     /// <summary>Turns given at a time on both bolts, 0.01 to 2.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 2.</exception>
     public Threshold TurnStep
     {
         get;
-        init => field = value with { Value = Guard.Within(value.Value, Si.One, 0.01, 2) };
+        init => field = Checked(value, "turn", 0.01, 2);
     } = new("turns at a time", 0.25, "turn", Practice);
 
     /// <summary>Most turns on both bolts in one visit; slip that remains then is looked for at the drive belt.</summary>
-    public Threshold MostTurns { get; init; } = new("most turns in a visit", 2, "turn", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.25 to 10.</exception>
+    public Threshold MostTurns
+    {
+        get;
+        init => field = Checked(value, "turn", 0.25, 10);
+    } = new("most turns in a visit", 2, "turn", Practice);
 
     /// <summary>Least turns taken back on both bolts once the drive belt is found to slip.</summary>
-    public Threshold BackOffTurns { get; init; } = new("turns taken back", 1, "turn", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 10.</exception>
+    public Threshold BackOffTurns
+    {
+        get;
+        init => field = Checked(value, "turn", 0, 10);
+    } = new("turns taken back", 1, "turn", Practice);
 
     /// <summary>Slip between two speeds above which it counts as slip; below it may be elastic creep and reading error.</summary>
-    public Threshold Slip { get; init; } =
-        new("slip", 0.02, "", "twice the largest creep quoted for leather belts, 1 %");
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.2.</exception>
+    public Threshold Slip
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.2);
+    } = new("slip", 0.02, "", "twice the largest creep quoted for leather belts, 1 %");
 
     /// <summary>Deck friction above which the deck is cleaned and lubricated.</summary>
-    public Threshold HighFriction { get; init; } =
-        new("deck friction", 0.25, "", "between waxed 0.1-0.2 and dry worn 0.3-0.4, from memory");
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.02 to 1.</exception>
+    public Threshold HighFriction
+    {
+        get;
+        init => field = Checked(value, "", 0.02, 1);
+    } = new("deck friction", 0.25, "", "between waxed 0.1-0.2 and dry worn 0.3-0.4, from memory");
 
     /// <summary>Deck friction to expect after cleaning and lubricating a sound belt and deck.</summary>
-    public Threshold FrictionAfterService { get; init; } =
-        new("deck friction after service", 0.18, "", "waxed or silicone 0.1-0.2, from memory");
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.02 to 1.</exception>
+    public Threshold FrictionAfterService
+    {
+        get;
+        init => field = Checked(value, "", 0.02, 1);
+    } = new("deck friction after service", 0.18, "", "waxed or silicone 0.1-0.2, from memory");
 
     /// <summary>Fall of friction by cleaning and lubricating below which belt and deck count as worn.</summary>
-    public Threshold WornIfFallBelow { get; init; } = new("fall of friction by service", 0.15, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 0.9.</exception>
+    public Threshold WornIfFallBelow
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 0.9);
+    } = new("fall of friction by service", 0.15, "", Practice);
 
     /// <summary>Film of lubricant for a dose where the plate is silent.</summary>
-    public Threshold LubricantFilm { get; init; } = new("lubricant film", 40e-6, "m", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e-06 to 0.001.</exception>
+    public Threshold LubricantFilm
+    {
+        get;
+        init => field = Checked(value, "m", 1e-06, 0.001);
+    } = new("lubricant film", 40e-6, "m", Practice);
 
     /// <summary>Share of a branch circuit's rating for a load that lasts.</summary>
-    public Threshold ContinuousLoad { get; init; } =
-        new("continuous load", 0.8, "", "US NEC 210.19 and 210.20; local codes differ");
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.1 to 1.</exception>
+    public Threshold ContinuousLoad
+    {
+        get;
+        init => field = Checked(value, "", 0.1, 1);
+    } = new("continuous load", 0.8, "", "US NEC 210.19 and 210.20; local codes differ");
 
     /// <summary>Strand force per width at 1 % taken for a belt of unknown stiffness, centre of a wide band.</summary>
-    public Threshold PriorBeltStiffness { get; init; } =
-        new("relaxed force per width at 1 %", 8000, "N/m", "prior band, " + Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 500 to 100000.</exception>
+    public Threshold PriorBeltStiffness
+    {
+        get;
+        init => field = Checked(value, "N/m", 500, 100000.0);
+    } = new("relaxed force per width at 1 %", 8000, "N/m", "prior band, " + Practice);
 
     /// <summary>Relative standard uncertainty of that prior, of its logarithm.</summary>
-    public Threshold PriorBeltStiffnessSpread { get; init; } =
-        new("spread of the prior stiffness", 0.4, "", "prior band, " + Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 100.</exception>
+    public Threshold PriorBeltStiffnessSpread
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 100);
+    } = new("spread of the prior stiffness", 0.4, "", "prior band, " + Practice);
 
     /// <summary>Standard uncertainty of a lift's height.</summary>
-    public Threshold LiftHeight { get; init; } = new("lift height", 0.0005, "m", "spacer blocks, " + Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e-05 to 0.02.</exception>
+    public Threshold LiftHeight
+    {
+        get;
+        init => field = Checked(value, "m", 1e-05, 0.02);
+    } = new("lift height", 0.0005, "m", "spacer blocks, " + Practice);
 
     /// <summary>Relative standard uncertainty of a force on a luggage scale.</summary>
-    public Threshold ScaleForce { get; init; } = new("scale force", 0.02, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
+    public Threshold ScaleForce
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.5);
+    } = new("scale force", 0.02, "", Practice);
 
     /// <summary>Relative standard uncertainty of a motor current.</summary>
-    public Threshold MeterCurrent { get; init; } = new("motor current", 0.02, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
+    public Threshold MeterCurrent
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.5);
+    } = new("motor current", 0.02, "", Practice);
 
     /// <summary>Relative standard uncertainty of mains power.</summary>
-    public Threshold MeterPower { get; init; } = new("mains power", 0.03, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
+    public Threshold MeterPower
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.5);
+    } = new("mains power", 0.03, "", Practice);
 
     /// <summary>Relative standard uncertainty of a speed.</summary>
-    public Threshold MeterSpeed { get; init; } = new("speed", 0.005, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e-05 to 0.2.</exception>
+    public Threshold MeterSpeed
+    {
+        get;
+        init => field = Checked(value, "", 1e-05, 0.2);
+    } = new("speed", 0.005, "", Practice);
 
     /// <summary>Efficiency from mains to belt where nothing better is known.</summary>
-    public Threshold DriveEfficiency { get; init; } = new("efficiency from mains to belt", 0.65, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.1 to 1.</exception>
+    public Threshold DriveEfficiency
+    {
+        get;
+        init => field = Checked(value, "", 0.1, 1);
+    } = new("efficiency from mains to belt", 0.65, "", Practice);
 
     /// <summary>Standard uncertainty of that efficiency.</summary>
-    public Threshold DriveEfficiencySpread { get; init; } = new("its spread", 0.1, "", Practice);
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 0.5.</exception>
+    public Threshold DriveEfficiencySpread
+    {
+        get;
+        init => field = Checked(value, "", 0, 0.5);
+    } = new("its spread", 0.1, "", Practice);
 
     /// <summary>Least share of the ideal string's drift that a wide belt shows.</summary>
-    public Threshold LeastTrackingGain { get; init; } =
-        new("tracking gain, least", 1.0 / 3.0, "", "beam limit, Shelton 1968");
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.05 to 1.</exception>
+    public Threshold LeastTrackingGain
+    {
+        get;
+        init => field = Checked(value, "", 0.05, 1);
+    } = new("tracking gain, least", 1.0 / 3.0, "", "beam limit, Shelton 1968");
+
+    /// <summary>Drift for each pass that counts as straight.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e-06 to 0.01.</exception>
+    public Threshold StraightDrift
+    {
+        get;
+        init => field = Checked(value, "m", 1e-06, 0.01);
+    } = new("straight", 1e-4, "m", Practice);
+
+    /// <summary>Relative difference up to which two belt speeds count as the same.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.2.</exception>
+    public Threshold SameSpeed
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.2);
+    } = new("same speed", 0.03, "", Practice);
+
+    /// <summary>Error of the displayed speed above which the display is set anew.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.5.</exception>
+    public Threshold DisplayError
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.5);
+    } = new("error of the display", 0.05, "", Practice);
+
+    /// <summary>Relative difference between measured speed ratio and pulley diameters above which one of them is wrong.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.5.</exception>
+    public Threshold RatioAgreement
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.5);
+    } = new("agreement of speed ratio and pulleys", 0.05, "", Practice);
+
+    /// <summary>Relative standard uncertainty of a motor constant from the plate.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
+    public Threshold PlateConstantSpread
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 1);
+    } = new("spread of a plate constant", 0.15, "", Practice);
+
+    private static Threshold Checked(
+        Threshold value,
+        string unit,
+        double from,
+        double to,
+        [CallerMemberName] string name = ""
+    )
+    {
+        ArgumentNullException.ThrowIfNull(value, name);
+        Guard.Within(value.Value, Si.One, from, to, name);
+        return value.Unit == unit
+            ? value
+            : throw new ArgumentException($"{name}: the unit is \"{value.Unit}\", and \"{unit}\" is needed.", name);
+    }
 }

@@ -27,6 +27,7 @@ public static class VisitReview
                 .Concat(SlipRules.Of(facts, budget))
                 .Concat(DeckRules.Of(facts))
                 .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
+                .Concat(SpeedRules.Of(facts))
                 .Concat(ReadingRules.Of(facts))
                 .OrderByDescending(f => f.Severity),
         ];
@@ -34,14 +35,14 @@ public static class VisitReview
         return new()
         {
             Verdict = verdict,
-            VerdictText = Text(verdict, findings, facts.SlipJudged),
+            VerdictText = Text(verdict, findings, facts),
             SafetyNow = SafetyNow(verdict),
             NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
             Findings = findings,
             Readings = [.. ReadingTable.Of(facts)],
             Refused = [.. facts.Refused],
             Budget = budget,
-            Ladder = SlipBracket.Ladder(facts, Math.Min(10, budget.TurnsLeft)),
+            Ladder = SlipBracket.Ladder(facts, Math.Min(VisitFacts.LongestLadder, budget.TurnsLeft)),
             MakerFirst = Cautions.MakerFirst,
             OneMoreReading = [.. Proposals.Of(facts)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
@@ -59,14 +60,14 @@ public static class VisitReview
                 _ => Verdict.Use,
             };
 
-    private static string Text(Verdict verdict, ImmutableArray<Finding> findings, bool slipJudged) =>
+    private static string Text(Verdict verdict, ImmutableArray<Finding> findings, VisitFacts facts) =>
         verdict switch
         {
-            Verdict.Use when !slipJudged =>
-                "Nothing read speaks against use within the maker's plate; slip was not tested at this visit.",
+            Verdict.Use when !facts.SlipJudged =>
+                $"Nothing read speaks against use within {facts.Say.Plate}; slip was not tested at this visit.",
             Verdict.Use when findings.Any(f => f.Severity == Severity.Attend) =>
-                "May be used within the maker's plate; the steps below are due.",
-            Verdict.Use => "May be used within the maker's plate.",
+                $"May be used within {facts.Say.Plate}; the steps below are due.",
+            Verdict.Use => $"May be used within {facts.Say.Plate}.",
             Verdict.Restrict when OwnerPage.OnlyTheUser(findings) =>
                 $"Not for users above the maker's plate: {findings[0].Statement}",
             Verdict.Restrict =>

@@ -18,7 +18,7 @@ public sealed record VisitSheet
     /// <summary>Whose word comes first, and what this sheet is not; to be shown with every sheet.</summary>
     public required string MakerFirst { get; init; }
 
-    /// <summary>What to do next, in order: safety first, then benefit for effort.</summary>
+    /// <summary>What to do next, in the order of the findings: the gravest first.</summary>
     public required ImmutableArray<NextStep> NextSteps { get; init; }
 
     /// <summary>Findings, the gravest first.</summary>

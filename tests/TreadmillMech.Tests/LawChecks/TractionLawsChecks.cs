@@ -34,6 +34,15 @@ public static class TractionLawsChecks
             () => TractionLaws.TensionRatio<Real>(0.311, 4 * Math.PI)
         ),
         new(
+            $"{nameof(TractionLaws)}.{nameof(TractionLaws.FrictionFromTensions)}",
+            "Beer and Johnston, Statics, Ex. 8.7: 150 N hold 7500 N by two turns",
+            Mark.Transcribed,
+            0.311,
+            0.0005,
+            "1",
+            () => TractionLaws.FrictionFromTensions<Real>(7500, 150, 4 * Math.PI)
+        ),
+        new(
             $"{nameof(TractionLaws)}.{nameof(TractionLaws.WedgedFriction)}",
             "Hamrock, Fundamentals of Machine Elements, Prob. 19.14: mu 0.2, half angle 18 deg",
             Mark.Read,

@@ -271,6 +271,7 @@ internal static class LawDomains
             ["DriveBeltLaws.SpeedRatioError"] = Negative(Up(0.015, 0.04), Down(0.05, 0.12), Down(1e-4, 3e-3)),
             ["DriveBeltLaws.TensionOfHubForce"] = Positive(Up(50, 2000), Down(2, 3.1)),
             ["TractionLaws.TensionRatio"] = Positive(Up(0.05, 0.6), Up(2, 4)),
+            ["TractionLaws.FrictionFromTensions"] = Positive(Up(1100, 3000), Down(100, 1000), Down(2, 4)),
             ["TractionLaws.WedgedFriction"] = Positive(Up(0.05, 0.6), Down(0.25, 1.4)),
             ["TractionLaws.LoadShare"] = Positive(Up(0.05, 2.4), Down(2.5, 4), Any(0, 2), Any(0.1, 2), Up(0, 1)),
             ["TractionLaws.SlackTension"] = Signed(Up(300, 3000), Down(0, 1000), Up(0, 500)),

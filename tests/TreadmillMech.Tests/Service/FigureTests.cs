@@ -13,7 +13,7 @@ public sealed class FigureTests
     [InlineData(1.5, "", "1.5")]
     [InlineData(0.21948, "%", "0.219 %")]
     [InlineData(0.02, "%", "0.02 %")]
-    [InlineData(0, "turn", "0 turn")]
+    [InlineData(0, "turn", "0 turns")]
     [InlineData(-12.34, "mm", "-12.3 mm")]
     public void ValuesHaveSensibleDigits(double value, string unit, string text) =>
         Assert.Equal(text, new Figure("any", value, unit).ToString());

@@ -50,6 +50,9 @@ internal static class Happened
             EmptyPull = Force.FromNewtons(empty),
         };
 
+    internal static LockedPullReading Locked(double newtons, SlidContact slid) =>
+        new() { Pull = Force.FromNewtons(newtons), Slid = slid };
+
     internal static MainsPowerReading Watts(LoadState state, double watts, double speed = 2) =>
         new()
         {

@@ -20,13 +20,19 @@ public sealed partial class NeverSayTests
     private static partial Regex Forbidden();
 
     [GeneratedRegex(
-        @"Fit no bigger breaker\.|raise no limit\.|Do not lengthen the adjustment with spacers or longer bolts\.|: four minutes\.",
+        @"Fit no bigger breaker\.|raise no limit\.|Do not lengthen the adjustment with spacers or longer bolts\.",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Warnings();
 
     [GeneratedRegex(@"(?<=[.!?]) ")]
     private static partial Regex SentenceEnd();
+
+    [GeneratedRegex(@"(?<!not )\b(tighten|loosen) (the|both)|^Take .* back", RegexOptions.IgnoreCase)]
+    private static partial Regex TurnsABolt();
+
+    [GeneratedRegex(@"\bboth (take-up )?bolts|, equally", RegexOptions.IgnoreCase)]
+    private static partial Regex BothBolts();
 
     [GeneratedRegex(@"\d N\b|newton", RegexOptions.IgnoreCase)]
     private static partial Regex Newtons();
@@ -89,8 +95,50 @@ public sealed partial class NeverSayTests
             Assert.False(string.IsNullOrWhiteSpace(step.Action));
             Assert.False(string.IsNullOrWhiteSpace(step.Expect));
             Assert.False(string.IsNullOrWhiteSpace(step.StopAt));
-            Assert.NotEqual("", step.Undo);
+            Assert.True(step.Undo is null || !string.IsNullOrWhiteSpace(step.Undo));
+            Assert.True(step.Undo is not null || !TurnsABolt().IsMatch(step.Action), step.Action);
             Assert.NotEmpty(step.Cautions);
+        }
+    }
+
+    [Property]
+    public void OneBoltIsNeverBoth(RandomVisit random)
+    {
+        if (random.Visit.Machine.TakeUp.Bolts == 1)
+        {
+            Assert.DoesNotContain(SheetText.Lines(VisitReview.Of(random.Visit)), line => BothBolts().IsMatch(line));
+        }
+    }
+
+    [Property]
+    public void AMachineWithoutADriveBeltHearsOfNone(RandomVisit random)
+    {
+        if (random.Visit.Machine.DriveBelt is null)
+        {
+            Assert.DoesNotContain(
+                SheetText.Lines(VisitReview.Of(random.Visit)),
+                line =>
+                    line.Contains("drive belt", StringComparison.OrdinalIgnoreCase)
+                    && !line.Contains("has no drive belt", StringComparison.Ordinal)
+            );
+        }
+    }
+
+    /// <summary>Whoever is beyond the plate is never sent onto the belt again.</summary>
+    [Property]
+    public void NoStepAsksForADemandBeyondThePlate(RandomVisit random)
+    {
+        Demand demand = random.Visit.TestDemand;
+        if (
+            demand.Person.Mass > (random.Visit.Machine.Plate?.LargestUserMass ?? demand.Person.Mass)
+            || demand.Speed > (random.Visit.Machine.Plate?.HighestSpeed ?? demand.Speed)
+        )
+        {
+            VisitSheet sheet = VisitReview.Of(random.Visit);
+            Assert.DoesNotContain(
+                sheet.NextSteps.Select(s => s.Action).Concat(sheet.OneMoreReading.Select(p => p.Reading)),
+                line => line.Contains("the test demand", StringComparison.Ordinal)
+            );
         }
     }
 

@@ -48,6 +48,7 @@ public sealed record RandomVisit(Visit Visit)
         from plate in Flag()
         from direct in Gen.Frequency((1, Gen.Constant(true)), (4, Gen.Constant(false)))
         from sprung in Flag()
+        from bolts in Gen.Frequency((1, Gen.Constant(1)), (3, Gen.Constant(2)))
         select known with
         {
             DriveEnd = drive,
@@ -55,6 +56,7 @@ public sealed record RandomVisit(Visit Visit)
             {
                 ThreadLeft = thread is { } left ? Length.FromMeters(left) : null,
                 BoltSpacing = spaced ? known.TakeUp.BoltSpacing : null,
+                Bolts = bolts,
             },
             Deck = known.Deck with { PreWaxed = waxed },
             Plate = plate ? known.Plate : null,
@@ -82,6 +84,7 @@ public sealed record RandomVisit(Visit Visit)
             (1, Flag().Select(VisitEvent (replaced) => new DriveBeltAction { Replaced = replaced })),
             (1, Drift()),
             (2, Pull()),
+            (2, LockedPull()),
             (2, MotorCurrent()),
             (1, MainsCurrent()),
             (2, MainsPower())
@@ -122,7 +125,8 @@ public sealed record RandomVisit(Visit Visit)
         from motor in Number(1, 1500)
         from roller in Number(1, 500)
         from belt in Number(0.05, 8)
-        from read in Gen.Choose(0, 7)
+        from display in Number(0.05, 8)
+        from read in Gen.Choose(0, 15)
         select (VisitEvent)
             new SpeedReading
             {
@@ -130,6 +134,7 @@ public sealed record RandomVisit(Visit Visit)
                 Motor = (read & 1) != 0 ? RotationalSpeed.FromRadiansPerSecond(motor) : null,
                 DriveRoller = (read & 2) != 0 ? RotationalSpeed.FromRadiansPerSecond(roller) : null,
                 Belt = (read & 4) != 0 ? Speed.FromMetersPerSecond(belt) : null,
+                Display = (read & 8) != 0 ? Speed.FromMetersPerSecond(display) : null,
             };
 
     private static Gen<VisitEvent> Drift() =>
@@ -143,9 +148,13 @@ public sealed record RandomVisit(Visit Visit)
         from empty in Number(0, 1000)
         from friction in Number(0.05, 0.6)
         from honest in Flag()
+        from uncoupled in Flag()
         select (VisitEvent)(
             honest
-                ? Happened.Pull(friction)
+                ? Happened.Pull(friction) with
+                {
+                    MotorUncoupled = uncoupled,
+                }
                 : new PullReading
                 {
                     Mass = Mass.FromKilograms(mass),
@@ -153,6 +162,11 @@ public sealed record RandomVisit(Visit Visit)
                     EmptyPull = Force.FromNewtons(empty),
                 }
         );
+
+    private static Gen<VisitEvent> LockedPull() =>
+        from newtons in Gen.OneOf(Number(1, 5000), Number(300, 900))
+        from slid in Gen.Choose(0, 2)
+        select (VisitEvent)Happened.Locked(newtons, (SlidContact)slid);
 
     private static Gen<VisitEvent> MotorCurrent() =>
         from loaded in Gen.Choose(0, 1)

@@ -38,7 +38,7 @@ public sealed class VisitDriveBeltTests
             )
             .About(Subject.DriveBelt)
             .Next!;
-        Visits.Says("Take both take-up bolts back equally, by at least 0.75 turn of the 0.75 turn given", next.Action);
+        Visits.Says("Take both take-up bolts back, equally, by at least 0.75 turn of the 0.75 turn given", next.Action);
     }
 
     // Common practice: two turns in all without cure point to the drive belt; then back off equal turns, one at least.
@@ -57,7 +57,7 @@ public sealed class VisitDriveBeltTests
         Assert.Equal(Severity.Restrict, finding.Severity);
         Visits.Says("suspected", finding.Statement);
         Visits.Says("by at least 1 turn of the 2 turns given", finding.Next!.Action);
-        Visits.Says("Tighten both bolts by 1 turn again", finding.Next.Undo!);
+        Visits.Says("Tighten both take-up bolts by 1 turn again", finding.Next.Undo!);
         Visits.Says("would settle it", Assert.Single(finding.Against));
         Assert.False(sheet.AdvisesATurnOfBoth());
         Assert.Equal(0, sheet.Budget.TurnsLeft);
@@ -80,10 +80,10 @@ public sealed class VisitDriveBeltTests
     }
 
     [Fact]
-    public void ACrackedDriveBeltRestrictsUseUntilReplaced()
+    public void ACrackedDriveBeltTakesTheMachineOutOfServiceUntilReplaced()
     {
         VisitSheet sheet = Visits.Review(Happened.Looks(DriveBeltLook.Cracked));
-        Assert.Equal(Verdict.Restrict, sheet.Verdict);
+        Assert.Equal(Verdict.OutOfService, sheet.Verdict);
         Visits.Says("Replace the drive belt", sheet.About(Subject.DriveBelt).Next!.Action);
         Assert.Equal(
             Severity.Attend,

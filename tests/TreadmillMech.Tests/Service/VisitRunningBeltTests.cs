@@ -134,7 +134,7 @@ public sealed class VisitRunningBeltTests
     {
         VisitSheet sheet = Visits.Review([.. Visits.ReadyToTurn, Happened.Turned(0.25), Happened.Slips]);
         Finding finding = sheet.About(Subject.RunningBelt);
-        Assert.Contains(finding.For, f => f.Contains("At 0 turn on both bolts it slips", StringComparison.Ordinal));
+        Assert.Contains(finding.For, f => f.Contains("At 0 turns on both bolts it slips", StringComparison.Ordinal));
         Assert.Contains(finding.For, f => f.Contains("At +0.25 turn on both bolts it slips", StringComparison.Ordinal));
     }
 
@@ -143,7 +143,10 @@ public sealed class VisitRunningBeltTests
     {
         VisitSheet sheet = Visits.Review();
         Assert.Equal(Verdict.Use, sheet.Verdict);
-        Assert.Empty(sheet.Findings);
+        Finding finding = Assert.Single(sheet.Findings);
+        Assert.Equal(Subject.Readings, finding.Subject);
+        Assert.Equal(Severity.Note, finding.Severity);
+        Visits.Says("Nothing was read", finding.Statement);
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Lift test", StringComparison.Ordinal));
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("wipe", StringComparison.OrdinalIgnoreCase));
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Dead-weight pull", StringComparison.Ordinal));

@@ -47,6 +47,42 @@ public sealed class VisitSafetyTests
         Visits.Says("people within the mass on its plate", sheet.OwnerPage[0]);
     }
 
+    [Fact]
+    public void NoRetestIsAskedOfAPersonAboveThePlate()
+    {
+        Treadmill machine = Machines.Plain with
+        {
+            Plate = Machines.Plain.Plate! with { LargestUserMass = Mass.FromKilograms(110) },
+        };
+        NextStep step = Visits.Review(machine, Visits.ReadyToTurn).About(Subject.RunningBelt).Next!;
+        Visits.Says("repeat the slip test under a test demand within the maker's plate", step.Action);
+    }
+
+    [Fact]
+    public void ASpeedBeyondThePlateIsNotTested()
+    {
+        Treadmill machine = Machines.Plain with
+        {
+            Plate = Machines.Plain.Plate! with { HighestSpeed = Speed.FromMetersPerSecond(2.5) },
+        };
+        VisitSheet sheet = Visits.Review(machine, Visits.ReadyToTurn);
+        Finding finding = sheet.About(Subject.User);
+        Assert.Equal(Severity.Attend, finding.Severity);
+        Assert.Equal(2.5, finding.Limit!.Value);
+        Visits.Says("Test at a speed within the maker's plate", finding.Next!.Action);
+        Visits.Says("within the maker's plate", sheet.About(Subject.RunningBelt).Next!.Action);
+    }
+
+    [Fact]
+    public void ACircuitBeyondItsRatingRestrictsUse()
+    {
+        VisitSheet sheet = Visits.Review(Happened.Mains(LoadState.Loaded, 15.5));
+        Assert.Equal(Verdict.Restrict, sheet.Verdict);
+        Finding finding = sheet.About(Subject.Supply);
+        Assert.Equal(15, finding.Limit!.Value);
+        Visits.Says("more than its branch circuit is rated for", finding.Statement);
+    }
+
     // 80 % of 15 A is 12 A (US NEC 210.19, 210.20).
     [Theory]
     [InlineData(12.1, true)]

@@ -83,7 +83,8 @@ public sealed record SlipLocation(
             (true, false) => SlipPlace.RunningBelt,
             (false, true) => SlipPlace.DriveBelt,
             _ when somewhere && !(belt.Found && drive.Found) => SlipPlace.NotLocated,
-            _ => SlipPlace.Nowhere,
+            _ when whole.Found || (belt.Found && drive.Found) => SlipPlace.Nowhere,
+            _ => SlipPlace.NotTold,
         };
     }
 

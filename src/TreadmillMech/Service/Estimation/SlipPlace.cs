@@ -17,4 +17,7 @@ public enum SlipPlace
 
     /// <summary>Somewhere between motor and running belt: the roller's speed was not read.</summary>
     NotLocated,
+
+    /// <summary>Not told: the one contact that was read holds, the other was not read.</summary>
+    NotTold,
 }

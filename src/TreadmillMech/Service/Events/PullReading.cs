@@ -24,14 +24,17 @@ public sealed record PullReading : Reading
         init => field = Guard.Within(value, Si.Force, 0, 3000);
     }
 
-    /// <summary>
-    /// Pull of the empty belt, 0 to 1000 N. With the drive belt on, the motor is turned along and this reads high as the
-    /// drag of the belt alone.
-    /// </summary>
+    /// <summary>Pull of the empty belt, 0 to 1000 N.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The pull is outside the range.</exception>
     public required Force EmptyPull
     {
         get;
         init => field = Guard.Within(value, Si.Force, 0, 1000);
     }
+
+    /// <summary>
+    /// Whether the motor was uncoupled, its drive belt off. Only then is the empty pull the drag of the belt alone;
+    /// otherwise it turns the motor along and is more.
+    /// </summary>
+    public bool MotorUncoupled { get; init; }
 }

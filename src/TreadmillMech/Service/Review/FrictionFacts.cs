@@ -1,4 +1,4 @@
-using TreadmillMech.Numbers;
+using TreadmillMech.Parts;
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Events;
 using UnitsNet;
@@ -8,8 +8,6 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Deck friction as found and as left, by the best reading there is for each.</summary>
 internal sealed class FrictionFacts
 {
-    private const double PlateConstantSpread = 0.15;
-
     private readonly Visit visit;
     private readonly VisitOptions options;
     private readonly HashSet<int> refused;
@@ -34,6 +32,9 @@ internal sealed class FrictionFacts
     /// <summary>Motor constant from two unloaded points, otherwise from the plate.</summary>
     internal Answer<Estimate<MotorConstant>> MotorConstant { get; }
 
+    /// <summary>Frictions that no deck has: what they came from was misread.</summary>
+    internal List<FrictionFact> Impossible { get; } = [];
+
     /// <summary>Friction before the first work on the deck.</summary>
     internal Answer<FrictionFact> AsFound { get; }
 
@@ -55,13 +56,25 @@ internal sealed class FrictionFacts
 
     private Answer<FrictionFact> Best(int from, int to)
     {
-        Answer<FrictionFact> pull = ByPull(from, to);
-        Answer<FrictionFact> current = ByCurrent(from, to);
-        Answer<FrictionFact> power = ByPower(from, to);
+        Answer<FrictionFact> pull = Possible(ByPull(from, to));
+        Answer<FrictionFact> current = Possible(ByCurrent(from, to));
+        Answer<FrictionFact> power = Possible(ByPower(from, to));
         return pull.Found ? pull
             : current.Found ? current
             : power.Found ? power
             : pull;
+    }
+
+    private Answer<FrictionFact> Possible(Answer<FrictionFact> answer)
+    {
+        if (!answer.Is(out FrictionFact? fact) || fact.Friction.Value is >= Deck.LeastFriction and <= Deck.MostFriction)
+        {
+            return answer;
+        }
+
+        Impossible.Add(fact);
+        double near = Math.Clamp(fact.Friction.Value, Deck.LeastFriction, Deck.MostFriction);
+        return new Shortfall(Reason.NotInRange, "DeckFriction", near, fact.Friction.Value, "1");
     }
 
     private Answer<FrictionFact> ByPull(int from, int to) =>
@@ -78,7 +91,7 @@ internal sealed class FrictionFacts
         MotorCurrentReading? empty = readings.LastOrDefault(r =>
             r.State == LoadState.Unloaded
             && loaded is not null
-            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed))
+            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed), options)
         );
         if (loaded is null || empty is null || !MotorConstant.Is(out Estimate<MotorConstant> constant))
         {
@@ -106,7 +119,7 @@ internal sealed class FrictionFacts
         MainsPowerReading? empty = readings.LastOrDefault(r =>
             r.State == LoadState.Unloaded
             && loaded is not null
-            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed))
+            && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed), options)
         );
         return loaded is null || empty is null
             ? new Shortfall(Reason.InputUnknown, "DeckFriction")
@@ -148,17 +161,21 @@ internal sealed class FrictionFacts
         return visit.Machine.Motor?.Constant is { } plate
             ? new Estimate<MotorConstant>(
                 plate,
-                TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(PlateConstantSpread * plate.VoltSecondsPerRadian)
+                TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(
+                    options.PlateConstantSpread.Value * plate.VoltSecondsPerRadian
+                )
             )
             : new Shortfall(Reason.InputUnknown, "MotorConstant");
     }
 
-    private RotationalSpeed MotorSpeedAt(Speed beltSpeed)
-    {
-        LoopGeometry loop = new(visit.Machine);
-        Real ratio = loop.Numbers.RollerPulleyDiameter / loop.Numbers.MotorPulleyDiameter;
-        return Si.RotationalSpeed.FromSi(Si.Speed.ToSi(beltSpeed) / loop.DriveRadius * ratio);
-    }
+    private RotationalSpeed MotorSpeedAt(Speed beltSpeed) =>
+        Si.RotationalSpeed.FromSi(
+            Si.Speed.ToSi(beltSpeed)
+                * MeasuredRatio.MotorToBelt(
+                    visit,
+                    Readings<SpeedReading>(0, visit.Events.Length).Where(r => r.State == LoadState.Unloaded)
+                )
+        );
 
     private static double? Own(Reading reading) => reading.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : null;
 }

@@ -1,3 +1,5 @@
+using TreadmillMech.Parts;
+
 namespace TreadmillMech.Service.Review;
 
 /// <summary>The user and the speed against the plate, and the mains against its circuit.</summary>
@@ -16,18 +18,17 @@ internal static class LimitRules
 
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        Treadmill machine = facts.Visit.Machine;
         Demand demand = facts.Visit.TestDemand;
-        double mass = Si.Mass.ToSi(demand.Person.Mass);
-        if (machine.Plate?.LargestUserMass is { } largest && mass > Si.Mass.ToSi(largest))
+        Plate? plate = facts.Visit.Machine.Plate;
+        if (facts.Say.AbovePlate)
         {
             yield return new()
             {
                 Subject = Subject.User,
                 Severity = Severity.Restrict,
                 Statement = "The test demand's person is heavier than the maker's plate allows.",
-                Number = new("mass of the person", mass, "kg"),
-                Limit = new("largest user mass", Si.Mass.ToSi(largest), "kg", "maker's plate"),
+                Number = new("mass of the person", Si.Mass.ToSi(demand.Person.Mass), "kg"),
+                Limit = new("largest user mass", Si.Mass.ToSi(plate!.LargestUserMass!.Value), "kg", "maker's plate"),
                 Next = new()
                 {
                     Action = "Do not test or use the machine with this person. State the plate's mass on the machine.",
@@ -38,31 +39,41 @@ internal static class LimitRules
             };
         }
 
-        double speed = Si.Speed.ToSi(demand.Speed);
-        if (machine.Plate?.HighestSpeed is { } highest && speed > Si.Speed.ToSi(highest))
+        if (facts.Say.FasterThanPlate)
         {
             yield return new()
             {
                 Subject = Subject.User,
-                Severity = Severity.Note,
+                Severity = Severity.Attend,
                 Statement = "The test demand is faster than the plate's highest speed.",
-                Number = new("speed", speed, "m/s"),
-                Limit = new("highest speed", Si.Speed.ToSi(highest), "m/s", "maker's plate"),
+                Number = new("speed", Si.Speed.ToSi(demand.Speed), "m/s"),
+                Limit = new("highest speed", Si.Speed.ToSi(plate!.HighestSpeed!.Value), "m/s", "maker's plate"),
+                Next = new()
+                {
+                    Action = "Test at a speed within the maker's plate, and state that speed in the visit.",
+                    Expect = "A test demand that the machine is made for.",
+                    StopAt = "No test beyond the plate.",
+                    Cautions = [Cautions.TestUser],
+                },
             };
         }
 
         if (LastingLoad(facts) is { } most && facts.MainsCurrent is { } reading)
         {
             double drawn = Si.Current.ToSi(reading.Current);
+            double rated = Si.Current.ToSi(facts.Visit.Machine.Supply!.CircuitRating!.Value);
+            bool over = drawn > rated;
             if (drawn > most.Value)
             {
                 yield return new()
                 {
                     Subject = Subject.Supply,
-                    Severity = Severity.Attend,
-                    Statement = "The machine loads its branch circuit beyond the share meant for a lasting load.",
+                    Severity = over ? Severity.Restrict : Severity.Attend,
+                    Statement = over
+                        ? "The machine draws more than its branch circuit is rated for."
+                        : "The machine loads its branch circuit beyond the share meant for a lasting load.",
                     Number = new("mains current", drawn, "A"),
-                    Limit = most,
+                    Limit = over ? new("rating of the circuit", rated, "A", "the circuit as stated") : most,
                     Next = new()
                     {
                         Action =

@@ -46,6 +46,7 @@ internal static class OwnerPage
             (Subject.Tracking, _) => "The belt wanders to one side and is being centred.",
             (Subject.User, Severity.Restrict) =>
                 "The machine is not made for users as heavy as the one it was asked for.",
+            (Subject.Speed, _) => "The speed on the display is not the speed of the belt and needs to be set.",
             (Subject.Supply, _) => "The electrical outlet needs to be looked at by a qualified person.",
             _ => null,
         };

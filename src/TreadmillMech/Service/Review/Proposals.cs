@@ -17,17 +17,17 @@ internal static class Proposals
         if (facts.Machine.Belt.RelaxedForcePerWidth is null)
         {
             yield return new(
-                "Lift at 30 and 50 mm at two bolt positions: four minutes.",
+                "Lift tests at 30 and 50 mm, each at two bolt positions.",
                 "The belt's stiffness, and with it what a turn does in newtons.",
                 4
             );
         }
 
-        if (facts.Machine.DriveRoller.Friction is null)
+        if (facts.Machine.DriveRoller.Friction is null && facts.LockedPull is null)
         {
             yield return new(
-                "Locked pull test: machine unplugged, drive held, belt pulled by a scale until it slips on the roller.",
-                "The friction of belt on roller, and with it the margin.",
+                "Locked pull: machine unplugged, motor held, belt pulled towards the console by a scale until something slides.",
+                "Which contact gives way first, and where it is the belt on its roller, with a lift test their friction and the margin.",
                 5
             );
         }
@@ -50,10 +50,10 @@ internal static class Proposals
             );
         }
 
-        if (!facts.SlipNow.Found)
+        if (!facts.SpeedsSettle)
         {
             yield return new(
-                "Speeds of motor, drive roller and belt together, unloaded and under the test demand.",
+                $"Speeds of motor, drive roller and belt together, unloaded and under {facts.Say.TestDemand}.",
                 "Which of the two belts slips, if one does.",
                 6
             );

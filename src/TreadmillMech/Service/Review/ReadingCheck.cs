@@ -5,14 +5,12 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Readings that cannot be used, each by name with the reason.</summary>
 internal static class ReadingCheck
 {
-    private const double SameSpeed = 0.03;
-
-    internal static List<RefusedReading> Refuse(Visit visit)
+    internal static List<RefusedReading> Refuse(Visit visit, VisitOptions options)
     {
         List<RefusedReading> refused = [];
         for (int i = 0; i < visit.Events.Length; i++)
         {
-            if (Why(visit, i) is { } why)
+            if (Why(visit, i, options) is { } why)
             {
                 refused.Add(new(i, Name(visit.Events[i]), why));
             }
@@ -21,8 +19,9 @@ internal static class ReadingCheck
         return refused;
     }
 
-    /// <summary>Whether two belt speeds count as the same.</summary>
-    internal static bool Same(double speed, double other) => Math.Abs(speed - other) <= SameSpeed * other;
+    /// <summary>Whether two belt speeds [m/s] count as the same.</summary>
+    internal static bool Same(double speed, double other, VisitOptions options) =>
+        Math.Abs(speed - other) <= options.SameSpeed.Value * other;
 
     private static string Name(VisitEvent happened) =>
         happened switch
@@ -32,24 +31,29 @@ internal static class ReadingCheck
             MainsPowerReading => "mains power",
             PullReading => "dead-weight pull",
             SpeedReading => "speeds",
+            LockedPullReading => "locked pull",
+            DriveBeltReading => "look at the drive belt",
             _ => "reading",
         };
 
-    private static string? Why(Visit visit, int index) =>
+    private static string? Why(Visit visit, int index, VisitOptions options) =>
         visit.Events[index] switch
         {
             MotorCurrentReading current => OfMotor(current)
-                ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current"),
+                ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current", options),
             MainsCurrentReading { Form: CurrentForm.Direct } =>
                 "A direct-current setting reads nothing on a mains lead; set the meter to alternating current.",
             MainsCurrentReading { Response: MeterResponse.Averaging } =>
                 "An averaging meter reads low on the peaky current of a rectifier; use a true RMS meter.",
-            MainsCurrentReading => BelowUnloaded<MainsCurrentReading>(visit, index, "current"),
-            MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power"),
+            MainsCurrentReading => BelowUnloaded<MainsCurrentReading>(visit, index, "current", options),
+            MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power", options),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
             SpeedReading speeds when Count(speeds) < 2 =>
                 "One speed alone tells no ratio; read at least two of motor, roller and belt together.",
+            DriveBeltReading
+            or LockedPullReading { Slid: SlidContact.DriveBelt } when visit.Machine.DriveBelt is null =>
+                "The machine as described has no drive belt; describe it, or look again at what was seen.",
             _ => null,
         };
 
@@ -60,17 +64,17 @@ internal static class ReadingCheck
             ? "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
         : null;
 
-    private static string? BelowUnloaded<TReading>(Visit visit, int index, string what)
+    private static string? BelowUnloaded<TReading>(Visit visit, int index, string what, VisitOptions options)
         where TReading : Reading =>
         Compared(visit.Events[index]) is { State: LoadState.Loaded } loaded
-        && OnTheLevel(visit)
+        && NotUphill(visit)
         && Beside<TReading>(visit, index)
             .Any(other =>
                 Compared(other) is { State: LoadState.Unloaded } unloaded
-                && Same(unloaded.Speed, loaded.Speed)
+                && Same(unloaded.Speed, loaded.Speed, options)
                 && loaded.Value < unloaded.Value
             )
-            ? $"The loaded {what} is below the unloaded one at the same speed on the level; one of the two is wrong. Read both again."
+            ? $"The loaded {what} is below the unloaded one at the same speed, though nobody walked uphill; one of the two is wrong. Read both again."
             : null;
 
     /// <summary>What a usable electrical reading is compared by, in SI units; null for any other event.</summary>
@@ -91,7 +95,8 @@ internal static class ReadingCheck
             _ => null,
         };
 
-    private static bool OnTheLevel(Visit visit) => Si.Ratio.ToSi(visit.TestDemand.Grade) <= 0;
+    /// <summary>Uphill the user's weight drives the belt and may well relieve the motor; on the level or downhill never.</summary>
+    private static bool NotUphill(Visit visit) => Si.Ratio.ToSi(visit.TestDemand.Grade) <= 0;
 
     /// <summary>Readings before and after this one, up to the work on the deck on either side.</summary>
     private static IEnumerable<TReading> Beside<TReading>(Visit visit, int index) =>

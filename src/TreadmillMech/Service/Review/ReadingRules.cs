@@ -1,10 +1,37 @@
+using TreadmillMech.Parts;
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Service.Review;
 
 /// <summary>Readings that contradict each other, beyond those refused one by one.</summary>
 internal static class ReadingRules
 {
+    private static Finding Impossible(VisitFacts facts, FrictionFact fact) =>
+        new()
+        {
+            Subject = Subject.Readings,
+            Severity = Severity.Attend,
+            Statement = $"The deck friction read from {fact.Method} is one that no deck has; it is not used.",
+            Number = fact.Figure,
+            Limit =
+                fact.Friction.Value > Deck.MostFriction
+                    ? new(
+                        "largest deck friction",
+                        Deck.MostFriction,
+                        "",
+                        "range of a deck here, far beyond dry and worn"
+                    )
+                    : new("least deck friction", Deck.LeastFriction, "", "range of a deck here, far below waxed"),
+            Next = new()
+            {
+                Action = $"Repeat the reading of {fact.Method}, unloaded and loaded, hands off the rails.",
+                Expect = $"A deck friction between that of a waxed deck and {facts.Options.HighFriction}.",
+                StopAt = "Do not clean, lubricate or replace by this reading.",
+                Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser, Cautions.Electrical],
+            },
+        };
+
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
         if (facts.Lifts.Count > 0 && facts.Tension.Missing is { Why: not Reason.Found } missing)
@@ -33,11 +60,25 @@ internal static class ReadingRules
             };
         }
 
-        if (
-            facts.SlipNow.Is(out SlipLocation? located)
-            && facts.SlippedLast == false
-            && located.Place != SlipPlace.Nowhere
-        )
+        foreach (FrictionFact impossible in facts.Friction.Impossible)
+        {
+            yield return Impossible(facts, impossible);
+        }
+
+        if (!facts.Used<Reading>().Any())
+        {
+            yield return new()
+            {
+                Subject = Subject.Readings,
+                Severity = Severity.Note,
+                Statement =
+                    facts.Refused.Count == 0
+                        ? "Nothing was read at this visit: the sheet tells nothing of the machine."
+                        : "Nothing that was read could be used: the sheet tells nothing of the machine.",
+            };
+        }
+
+        if (facts.SlipNow.Is(out SlipLocation? located) && facts.SlippedLast == false && VisitFacts.Shows(located))
         {
             yield return new()
             {
@@ -47,7 +88,8 @@ internal static class ReadingRules
                 Limit = facts.Options.Slip.InPercent(),
                 Next = new()
                 {
-                    Action = "Read the speeds again, unloaded and under the test demand, and repeat the slip test.",
+                    Action =
+                        $"Read the speeds again, unloaded and under {facts.Say.TestDemand}, and repeat the slip test.",
                     Expect = "Speeds and slip test that agree.",
                     StopAt = "Stop if the belt gives way: then it slips, whatever the speeds say.",
                     Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser],

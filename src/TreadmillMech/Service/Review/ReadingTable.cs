@@ -8,7 +8,13 @@ namespace TreadmillMech.Service.Review;
 internal static class ReadingTable
 {
     internal static IEnumerable<ReadingRow> Of(VisitFacts facts) =>
-        Tension(facts).Concat(Friction(facts)).Concat(Slips(facts)).Concat(Tracking(facts)).Concat(Electrical(facts));
+        Tension(facts)
+            .Concat(Friction(facts))
+            .Concat(Locked(facts))
+            .Concat(Slips(facts))
+            .Concat(Display(facts))
+            .Concat(Tracking(facts))
+            .Concat(Electrical(facts));
 
     private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
@@ -46,6 +52,36 @@ internal static class ReadingTable
         }
     }
 
+    private static IEnumerable<ReadingRow> Locked(VisitFacts facts)
+    {
+        if (facts.LockedPull is not { } reading)
+        {
+            yield break;
+        }
+
+        string what = reading.Slid switch
+        {
+            SlidContact.RunningBelt => "the running belt slid",
+            SlidContact.DriveBelt => $"the {facts.Say.Drive} slid",
+            _ => "nothing slid",
+        };
+        Figure pull = new("pull", Si.Force.ToSi(reading.Pull), "N");
+        yield return new($"Locked pull at which {what}", "N", pull, pull, null);
+        if (facts.RollerFriction.Is(out Estimate<double> friction))
+        {
+            Figure grip = new("friction", friction.Value, "", friction.StandardUncertainty);
+            yield return new("Friction of belt on drive roller", "", grip, grip, null);
+        }
+    }
+
+    private static IEnumerable<ReadingRow> Display(VisitFacts facts)
+    {
+        if (SpeedRules.DisplayError(facts) is { } error)
+        {
+            yield return new("Error of the displayed speed", "%", error, error, facts.Options.DisplayError.InPercent());
+        }
+    }
+
     private static IEnumerable<ReadingRow> Slips(VisitFacts facts)
     {
         SlipLocation? found = facts.SlipAsFound.Is(out SlipLocation? a) ? a : null;
@@ -53,7 +89,7 @@ internal static class ReadingTable
         (string Name, Figure? Found, Figure? Left)[] rows =
         [
             ("Slip of the running belt", Percent(found?.RunningBelt), Percent(left?.RunningBelt)),
-            ("Slip of the drive belt", Percent(found?.DriveBelt), Percent(left?.DriveBelt)),
+            ($"Slip of the {facts.Say.Drive}", Percent(found?.DriveBelt), Percent(left?.DriveBelt)),
             ("Slip of both together", Percent(found?.Whole), Percent(left?.Whole)),
         ];
         return rows.Where(r => r.Found is not null || r.Left is not null)
@@ -69,7 +105,7 @@ internal static class ReadingTable
                 "mm",
                 Drift(facts.TrackingAsFound),
                 Drift(facts.Tracking),
-                TrackingRules.Straight
+                TrackingRules.Straight(facts.Options)
             );
         }
     }

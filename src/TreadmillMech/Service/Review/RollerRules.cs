@@ -43,7 +43,7 @@ internal static class RollerRules
                 Next = new()
                 {
                     Action =
-                        "Do not tighten. Clean the drive roller and the belt's edges and ends of its underside, then repeat the slip test.",
+                        $"Do not tighten. Clean the drive roller and the belt's edges and ends of its underside, then repeat the slip test under {facts.Say.TestDemand}.",
                     Expect = "A dry cloth, and no giving way at the same bolt position.",
                     StopAt =
                         "If it still slips on a clean dry roller, read the speeds of motor and roller before any turn.",
@@ -58,9 +58,9 @@ internal static class RollerRules
             yield return new()
             {
                 Subject = Subject.DriveBelt,
-                Severity = cracked ? Severity.Restrict : Severity.Attend,
+                Severity = cracked ? Severity.OutOfService : Severity.Attend,
                 Statement = cracked
-                    ? "The drive belt is cracked."
+                    ? "The drive belt is cracked: one that breaks lets the running belt run free under the feet."
                     : "The drive belt is glazed: its ribs have lost grip.",
                 For = ["Seen with the hood open."],
                 Next = new()

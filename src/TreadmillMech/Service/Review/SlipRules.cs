@@ -34,7 +34,10 @@ internal static class SlipRules
             Severity = Severity.Restrict,
             Statement = "It slipped under the test demand, and was not tested since the last work on belts or rollers.",
             For = Evidence(facts, located: false),
-            Next = ReadFirstStep("Repeat the slip test under the test demand: there was work since the last one."),
+            Next = ReadFirstStep(
+                facts,
+                $"Repeat the slip test under {facts.Say.TestDemand}: there was work since the last one."
+            ),
         };
 
     private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget)
@@ -53,11 +56,11 @@ internal static class SlipRules
             For = Evidence(facts, located),
             Against = DriveBeltJudged(facts)
                 ? []
-                : ["No speeds of motor and roller under load: the drive belt is not ruled out."],
+                : [$"No speeds of motor and roller under load: the {facts.Say.Drive} is not ruled out."],
             Next =
-                first is not null ? ReadFirstStep(first)
+                first is not null ? ReadFirstStep(facts, first)
                 : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
-                : TurnsSpent(facts) ? EndOfTurns()
+                : TurnsSpent(facts) ? EndOfTurns(facts)
                 : EndOfThread(),
         };
     }
@@ -77,7 +80,7 @@ internal static class SlipRules
         foreach ((double turns, bool slipped) in facts.SlipTests)
         {
             evidence.Add(
-                $"At {Words.Turns(turns, signed: true)} on both bolts it {(slipped ? "slips" : "holds")} under the test demand."
+                $"At {Words.Turns(turns, signed: true)} {facts.Say.OnBolts} it {(slipped ? "slips" : "holds")} under the test demand."
             );
         }
 
@@ -94,25 +97,27 @@ internal static class SlipRules
         !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
         : facts.DustOnRoller ? "Clean the drive roller, machine unplugged: there is dust on it, and dust takes grip."
         : !DriveBeltJudged(facts)
-            ? "Read motor and roller speed, unloaded and under the test demand: their ratio tells whether the drive belt slips."
+            ? $"Read motor and roller speed, unloaded and under {facts.Say.TestDemand}: their ratio tells whether the {facts.Say.Drive} slips."
         : !facts.Tension.Found && facts.SlipTests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
 
-    private static NextStep ReadFirstStep(string reading) =>
+    private static NextStep ReadFirstStep(VisitFacts facts, string reading) =>
         new()
         {
             Action = "Do not turn a bolt yet. " + reading,
-            Expect = "A reading that tells which of the two belts to work on.",
+            Expect = facts.Machine.DriveBelt is null
+                ? "A reading that tells whether the running belt is to be worked on."
+                : "A reading that tells which of the two belts to work on.",
             StopAt = "Stop if the belt catches, smells or drifts to an edge.",
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
 
-    private static NextStep EndOfTurns() =>
+    private static NextStep EndOfTurns(VisitFacts facts) =>
         new()
         {
             Action =
-                "Do not tighten further: the turns of this visit are used, and the drive belt holds. Look at the roller's face and at the underside of the running belt for glaze; a glazed belt is replaced.",
+                $"Do not tighten further: the turns of this visit are used, and the {facts.Say.Drive} holds. Look at the roller's face and at the underside of the running belt for glaze; a glazed belt is replaced.",
             Expect = "With a belt that grips, a test that holds at fewer turns.",
             StopAt = "Do not exceed the turns of a visit to hide a worn belt.",
             Cautions = [Cautions.Unplug, Cautions.StandStill],
@@ -123,7 +128,7 @@ internal static class SlipRules
         {
             Action =
                 "Do not tighten further: the bolts are at the end of their thread. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
-            Expect = "With a new belt, thread left on both bolts and a test that holds.",
+            Expect = "With a new belt, thread left for tightening and a test that holds.",
             StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
             Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
@@ -141,12 +146,12 @@ internal static class SlipRules
         return new()
         {
             Action =
-                $"Tighten both take-up bolts by {Words.Turns(step, signed: false)}, equally, then repeat the slip test.",
+                $"Tighten {facts.Say.Bolts} by {Words.Turns(step, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}.",
             Expect =
                 $"The belt elongates by {after.StrainAdded}.{tension}{predicted} Slip below {Words.Percent(facts.Options.Slip.Value)} and no giving way under the feet.",
             StopAt =
-                $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. What still slips then is likely the drive belt.",
-            Undo = $"Take both bolts back by {Words.Turns(step, signed: false)}.",
+                $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. What still slips then is likely the {facts.Say.Drive}.",
+            Undo = $"Take {facts.Say.Bolts} back by {Words.Turns(step, signed: false)}.",
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
     }
@@ -158,7 +163,7 @@ internal static class SlipRules
         double back = Math.Min(given, facts.Options.BackOffTurns.Value);
         string takeBack =
             back > 0
-                ? $"Take both take-up bolts back equally, by at least {Words.Turns(back, signed: false)} of the {Words.Turns(given, signed: false)} given: tightening was not the cure. Then "
+                ? $"Take {facts.Say.Bolts} back{facts.Say.Equally}, by at least {Words.Turns(back, signed: false)} of the {Words.Turns(given, signed: false)} given: tightening was not the cure. Then "
                 : "Do not tighten the running belt; ";
         string look = facts.Machine.DriveBelt?.Tensioning switch
         {
@@ -170,37 +175,37 @@ internal static class SlipRules
                 "look at the drive belt's ribs; this kind is replaced, not tensioned",
             _ => "look at the coupling between motor and roller, and for a pulley loose on its shaft",
         };
-        string what = facts.Machine.DriveBelt is null ? "coupling of motor and roller" : "drive belt";
         string both = facts.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
         return new()
         {
             Subject = Subject.DriveBelt,
             Severity = Severity.Restrict,
             Statement = located
-                ? $"The {what} slips: under load the roller falls behind the motor.{both}"
-                : $"After {Words.Turns(facts.Turns, signed: false)} on both bolts it still slips; the {what} is to be suspected.",
+                ? $"The {facts.Say.Drive} slips: under load the roller falls behind the motor.{both}"
+                : $"After {Words.Turns(facts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; the {facts.Say.Drive} is to be suspected.",
             Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
             Limit = located ? facts.Options.Slip.InPercent() : facts.Options.MostTurns,
             For = located
                 ? ["The ratio of roller to motor speed under load is below that of the unloaded machine."]
                 :
                 [
-                    $"Each turn of both bolts adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
+                    $"Each {facts.Say.TurnOfBolts} adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
                 ],
             Against =
                 located ? []
                 : facts.LocatedAt(SlipPlace.RunningBelt)
                     ?
                     [
-                        "The speeds as found put the slip at the running belt: read them again before the drive belt is touched.",
+                        $"The speeds as found put the slip at the running belt: read them again before the {facts.Say.Drive} is touched.",
                     ]
                 : ["The speed of the roller under load would settle it."],
             Next = new()
             {
                 Action = takeBack + look + ".",
-                Expect = $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under the test demand.",
+                Expect =
+                    $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under {facts.Say.TestDemand}.",
                 StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
-                Undo = back > 0 ? $"Tighten both bolts by {Words.Turns(back, signed: false)} again." : null,
+                Undo = back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
                 Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
             },
         };
@@ -227,7 +232,7 @@ internal static class SlipRules
                 Number = new("margin", predicted, ""),
                 Limit = facts.Options.WantedMargin,
                 For = ["Predicted from tension, frictions and the person; not yet tested."],
-                Next = ReadFirstStep("Make one slip test under the test demand."),
+                Next = ReadFirstStep(facts, $"Make one slip test under {facts.Say.TestDemand}."),
             };
         }
     }
@@ -235,7 +240,7 @@ internal static class SlipRules
     private static Finding Cured(VisitFacts facts, TensionBudget budget, double slipped, double held)
     {
         string places =
-            $"it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} on both bolts";
+            $"it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} {facts.Say.OnBolts}";
         bool loosened = facts.RetestDue && facts.Turns < held - 1e-9;
         bool byTurns = held > slipped && !facts.OtherWorkSinceSlip;
         Figure? margin = facts.Point.BeltMargin.Is(out double known)
@@ -257,9 +262,16 @@ internal static class SlipRules
                 .. byTurns ? ["More tension alone cured it."] : Array.Empty<string>(),
             ],
             Next =
-                loosened ? ReadFirstStep("Repeat the slip test: the bolts were taken back since it held.")
+                loosened
+                    ? ReadFirstStep(
+                        facts,
+                        $"Repeat the slip test under {facts.Say.TestDemand}: the belt was loosened since it held."
+                    )
                 : byTurns && !ample && facts.RetestDue
-                    ? ReadFirstStep("Repeat the slip test: there was work since it held.")
+                    ? ReadFirstStep(
+                        facts,
+                        $"Repeat the slip test under {facts.Say.TestDemand}: there was work since it held."
+                    )
                 : byTurns && !ample ? Reserve(facts, budget)
                 : null,
         };
@@ -272,7 +284,9 @@ internal static class SlipRules
             : QuarterTurn(facts) with
             {
                 Action =
-                    $"For reserve, tighten both take-up bolts once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}, equally, and repeat the slip test.",
+                    $"For reserve, tighten {facts.Say.Bolts} once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, and repeat the slip test under {facts.Say.TestDemand}.",
+                StopAt =
+                    $"Stop after this one step, or if a bolt turns suddenly hard; more costs the rollers' bearings and buys nothing that was asked for.",
             };
 
     private static Figure? SlipFigure(VisitFacts facts)

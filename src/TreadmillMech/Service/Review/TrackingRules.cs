@@ -5,17 +5,19 @@ namespace TreadmillMech.Service.Review;
 /// <summary>A belt that drifts to one side.</summary>
 internal static class TrackingRules
 {
-    private const double StraightPerPass = 1e-4;
-
-    /// <summary>Drift for each pass that counts as straight.</summary>
-    internal static Threshold Straight { get; } =
-        new("straight", 1000 * StraightPerPass, "mm", "common practice, no source");
+    /// <summary>Drift for each pass that counts as straight, in millimetres.</summary>
+    internal static Threshold Straight(VisitOptions options) =>
+        options.StraightDrift with
+        {
+            Value = 1000 * options.StraightDrift.Value,
+            Unit = "mm",
+        };
 
     internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft)
     {
         if (
             facts.Tracking is not { } reading
-            || Math.Abs(Si.Length.ToSi(reading.DriftToRight)) <= StraightPerPass * reading.Passes
+            || Math.Abs(Si.Length.ToSi(reading.DriftToRight)) <= facts.Options.StraightDrift.Value * reading.Passes
         )
         {
             yield break;
@@ -29,7 +31,7 @@ internal static class TrackingRules
             Severity = Severity.Attend,
             Statement = $"The running belt drifts to the {towards}.",
             Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
-            Limit = Straight,
+            Limit = Straight(facts.Options),
             For = [$"Counted over {reading.Passes} passes at a jog."],
             Next =
                 facts.OilOnRoller ? CleanFirst()

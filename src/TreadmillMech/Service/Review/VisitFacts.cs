@@ -8,20 +8,22 @@ namespace TreadmillMech.Service.Review;
 /// <summary>What the events of a visit come to: the state of the machine now, and how it was found.</summary>
 internal sealed class VisitFacts
 {
-    private const double MostTurnsOfBolts = 20;
-    private const double LongestLadder = 10;
+    /// <summary>Turns up to which a ladder goes.</summary>
+    internal const double LongestLadder = 10;
 
     private readonly HashSet<int> refusedIndices;
     private readonly double atLiftLeft;
     private readonly double atLiftRight;
     private bool workSinceTest;
     private bool workSinceSpeeds;
+    private (double Left, double Right) lockedPullAt;
 
     internal VisitFacts(Visit visit, VisitOptions options)
     {
         Visit = visit;
         Options = options;
-        Refused = ReadingCheck.Refuse(visit);
+        Say = new(visit);
+        Refused = ReadingCheck.Refuse(visit, options);
         refusedIndices = [.. Refused.Select(r => r.Event)];
         Friction = new(visit, options, refusedIndices);
         Walk();
@@ -39,12 +41,16 @@ internal sealed class VisitFacts
             ],
             options
         );
+        RollerFriction = FrictionOfRoller();
         Machine = MachineNow();
         SlipAsFound = Locate(first: true);
         SlipNow = Locate(first: false);
     }
 
     internal Visit Visit { get; }
+
+    /// <summary>Words for this machine.</summary>
+    internal MachineWords Say { get; }
 
     internal VisitOptions Options { get; }
 
@@ -99,6 +105,12 @@ internal sealed class VisitFacts
             ? TensionAt(LeftTurns, RightTurns)
             : Point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
 
+    /// <summary>The last locked pull since the rollers were last cleaned; null where there is none.</summary>
+    internal LockedPullReading? LockedPull { get; private set; }
+
+    /// <summary>Friction of the drive roller by the locked pull; no answer where it did not slide there.</summary>
+    internal Answer<Estimate<double>> RollerFriction { get; }
+
     /// <summary>The machine as it is now, with what the readings of this visit found.</summary>
     internal Treadmill Machine { get; }
 
@@ -110,11 +122,23 @@ internal sealed class VisitFacts
     internal bool? SlippedLast => SlipTests.Count == 0 ? null : SlipTests[^1].Slipped;
 
     /// <summary>Whether the visit tells at all if a belt slips: by a slip test, or by speeds under load.</summary>
-    internal bool SlipJudged => SlippedLast is not null || SlipLocated.Found;
+    internal bool SlipJudged =>
+        SlippedLast is not null || (SlipLocated.Is(out SlipLocation? located) && Tells(located));
 
     /// <summary>Whether slip shows now, by the last test, otherwise by the last speeds under load.</summary>
-    internal bool SlipsNow =>
-        SlippedLast ?? (SlipLocated.Is(out SlipLocation? located) && located.Place != SlipPlace.Nowhere);
+    internal bool SlipsNow => SlippedLast ?? (SlipLocated.Is(out SlipLocation? located) && Shows(located));
+
+    /// <summary>Whether the speeds as left settle where slip is, if there is any.</summary>
+    internal bool SpeedsSettle =>
+        SlipNow.Is(out SlipLocation? located)
+        && Tells(located)
+        && (!Shows(located) || located.DriveBelt.Found || Machine.DriveBelt is null);
+
+    /// <summary>Whether speeds show slip at any place.</summary>
+    internal static bool Shows(SlipLocation located) => located.Place is not (SlipPlace.Nowhere or SlipPlace.NotTold);
+
+    /// <summary>A roller that sits on the motor's shaft has no second contact to be read.</summary>
+    private bool Tells(SlipLocation located) => located.Place != SlipPlace.NotTold || Machine.DriveBelt is null;
 
     /// <summary>
     /// Whether bolts, drive belt or rollers were worked on since the last slip test, or where there was none, since the
@@ -144,7 +168,7 @@ internal sealed class VisitFacts
     internal Treadmill? MachineAt(double leftTurns, double rightTurns)
     {
         (double left, double right) = SinceTension(leftTurns, rightTurns);
-        return Math.Abs(left) > MostTurnsOfBolts || Math.Abs(right) > MostTurnsOfBolts
+        return Math.Abs(left) > TakeUp.MostTurns || Math.Abs(right) > TakeUp.MostTurns
             ? null
             : Machine with
             {
@@ -195,6 +219,10 @@ internal sealed class VisitFacts
                 break;
             case SpeedReading { State: LoadState.Loaded }:
                 workSinceSpeeds = false;
+                break;
+            case LockedPullReading locked:
+                LockedPull = locked;
+                lockedPullAt = (LeftTurns, RightTurns);
                 break;
             case TrackingReading tracking:
                 Tracking = tracking;
@@ -257,6 +285,7 @@ internal sealed class VisitFacts
         {
             case CleanedPlace.Rollers:
                 OilOnRoller = DustOnRoller = false;
+                LockedPull = null;
                 workSinceTest = workSinceSpeeds = OtherWorkSinceSlip = true;
                 break;
             case CleanedPlace.BeltTop:
@@ -287,25 +316,62 @@ internal sealed class VisitFacts
 
         // More turns than any bolt has: their tension is nobody's guess, and the ladder goes on from here.
         (double left, double right) = SinceTension(LeftTurns, RightTurns);
-        bool turnsFit = Math.Max(Math.Abs(left), Math.Abs(right)) <= MostTurnsOfBolts - LongestLadder;
+        bool turnsFit = Math.Max(Math.Abs(left), Math.Abs(right)) <= TakeUp.MostTurns - LongestLadder;
         return machine with
         {
             Belt = belt,
             RestTension = turnsFit ? tension : null,
-            Deck =
-                Friction.Now.Is(out FrictionFact? fact) && fact.Friction.Value is >= 0.02 and <= 1
-                    ? machine.Deck with
-                    {
-                        Friction = fact.Friction.Value,
-                    }
-                    : machine.Deck,
+            Deck = Friction.Now.Is(out FrictionFact? fact)
+                ? machine.Deck with
+                {
+                    Friction = fact.Friction.Value,
+                }
+                : machine.Deck,
             TakeUp = machine.TakeUp with { LeftTurns = turnsFit ? left : 0, RightTurns = turnsFit ? right : 0 },
             BeltDrag = machine.BeltDrag ?? PulledEmpty(),
+            DriveRoller = RollerFriction.Is(out Estimate<double> gripping)
+                ? machine.DriveRoller with
+                {
+                    Friction = gripping.Value,
+                }
+                : machine.DriveRoller,
         };
     }
 
     private Force? PulledEmpty() =>
-        Used<PullReading>().LastOrDefault(p => Si.Force.ToSi(p.EmptyPull) <= 500)?.EmptyPull;
+        Used<PullReading>()
+            .LastOrDefault(p => p.MotorUncoupled && Si.Force.ToSi(p.EmptyPull) <= Treadmill.MostBeltDrag)
+            ?.EmptyPull;
+
+    private Answer<Estimate<double>> FrictionOfRoller()
+    {
+        if (LockedPull is not { Slid: SlidContact.RunningBelt } reading)
+        {
+            return new Shortfall(Reason.InputUnknown, "DriveRollerFriction");
+        }
+
+        (double left, double right) = lockedPullAt;
+        Answer<Estimate<Force>> tension =
+            Tension.Is(out TensionEstimate? lifted)
+                ? LiftTest.TensionAfter(Visit.Machine, lifted, left - atLiftLeft, right - atLiftRight)
+            : Math.Max(Math.Abs(left), Math.Abs(right)) > LongestLadder
+                ? new Shortfall(Reason.InputUnknown, "RestTension")
+            : new LoopGeometry(Given(left, right)).Tension.Then(t => new Estimate<Force>(Si.Force.FromSi(t), default));
+        double? own = reading.RelativeUncertainty is { } stated ? Si.Ratio.ToSi(stated) : Options.ScaleForce.Value;
+        return tension.Is(out Estimate<Force> rest)
+            ? Estimation.RollerFriction.FromLockedPull(Visit.Machine, reading.Pull, rest, own)
+            : tension.Missing;
+    }
+
+    private Treadmill Given(double left, double right) =>
+        Visit.Machine with
+        {
+            TakeUp = Visit.Machine.TakeUp with
+            {
+                LeftTurns = Visit.Machine.TakeUp.LeftTurns + left,
+                RightTurns = Visit.Machine.TakeUp.RightTurns + right,
+            },
+        };
 
     private Answer<SlipLocation> Locate(bool first)
     {

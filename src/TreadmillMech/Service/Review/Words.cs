@@ -8,7 +8,7 @@ internal static class Words
     internal static string Turns(double turns, bool signed)
     {
         string number = turns.ToString(signed ? "+0.###;-0.###;0" : "0.###", CultureInfo.InvariantCulture);
-        return $"{number} turn{(Math.Abs(Math.Abs(turns) - 1) < 1e-9 || Math.Abs(turns) < 1 ? "" : "s")}";
+        return $"{number} {Figure.Named("turn", turns)}";
     }
 
     internal static string Percent(double share) =>

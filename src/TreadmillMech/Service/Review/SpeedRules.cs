@@ -1,0 +1,86 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+using TreadmillMech.Service.Events;
+
+namespace TreadmillMech.Service.Review;
+
+/// <summary>What the speeds say beside slip: a display that is off, pulleys that do not fit.</summary>
+internal static class SpeedRules
+{
+    /// <summary>Error of the display, from the last reading of belt and display together; null where there is none.</summary>
+    internal static Figure? DisplayError(VisitFacts facts)
+    {
+        SpeedReading? reading = facts
+            .Used<SpeedReading>()
+            .LastOrDefault(r => r is { Belt: not null, Display: not null });
+        if (reading is null)
+        {
+            return null;
+        }
+
+        double shown = Si.Speed.ToSi(reading.Display!.Value);
+        double belt = Si.Speed.ToSi(reading.Belt!.Value);
+        double relative = reading.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : facts.Options.MeterSpeed.Value;
+        double error = MeasurementLaws.DisplayError<Real>(shown, belt);
+        return new("error of the display", 100 * error, "%", 100 * shown / belt * relative);
+    }
+
+    internal static IEnumerable<Finding> Of(VisitFacts facts)
+    {
+        if (DisplayError(facts) is { } error && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value)
+        {
+            yield return OfDisplay(facts, error);
+        }
+
+        IEnumerable<SpeedReading> unloaded = facts.Used<SpeedReading>().Where(r => r.State == LoadState.Unloaded);
+        if (
+            MeasuredRatio.AgainstPulleys(facts.Visit, unloaded) is { } difference
+            && Math.Abs(difference) > facts.Options.RatioAgreement.Value
+        )
+        {
+            yield return OfPulleys(facts, difference);
+        }
+    }
+
+    private static Finding OfDisplay(VisitFacts facts, Figure error) =>
+        new()
+        {
+            Subject = Subject.Speed,
+            Severity = Severity.Attend,
+            Statement =
+                error.Value < 0
+                    ? "The display reads low: the belt runs faster than it says."
+                    : "The display reads high: the belt runs slower than it says.",
+            Number = error,
+            Limit = facts.Options.DisplayError.InPercent(),
+            For = ["Belt and display read at one time."],
+            Against = facts.SlipsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
+            Next = new()
+            {
+                Action =
+                    "Count the passes of a mark at two set speeds, unloaded; then set the displayed speed anew by the maker's manual.",
+                Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}.",
+                StopAt = "Until then nobody trains by the displayed speed.",
+                Cautions = [Cautions.Clear, Cautions.Key],
+            },
+        };
+
+    private static Finding OfPulleys(VisitFacts facts, double difference) =>
+        new()
+        {
+            Subject = Subject.Readings,
+            Severity = Severity.Attend,
+            Statement = facts.Machine.DriveBelt is null
+                ? "Motor and roller turn at different speeds unloaded, though one sits on the other: a speed was misread."
+                : "The speeds of motor and roller, unloaded, do not fit the diameters of the pulleys: one of them was misread.",
+            Number = new("difference", 100 * difference, "%"),
+            Limit = facts.Options.RatioAgreement.InPercent(),
+            Next = new()
+            {
+                Action = "Read motor and roller speed again unloaded, and measure both pulleys where the belt lies.",
+                Expect = $"A ratio within {facts.Options.RatioAgreement.InPercent()} of that of the pulleys.",
+                StopAt = "A ratio that changes from reading to reading unloaded is slip already.",
+                Cautions = [Cautions.Unplug, Cautions.Clear],
+            },
+        };
+}

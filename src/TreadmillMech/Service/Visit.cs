@@ -37,4 +37,34 @@ public sealed record Visit
         get;
         init => field = Guard.Within(value, Si.One, -20, 20);
     }
+
+    /// <summary>Day of the visit; null where not stated. The library has no clock.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>Earlier visits to the machine, the oldest first.</summary>
+    /// <exception cref="ArgumentException">The visits are not in the order of their days.</exception>
+    public ImmutableArray<EarlierVisit> Earlier
+    {
+        get => field.IsDefault ? [] : field;
+        init => field = InOrder(value);
+    }
+
+    /// <summary>How the machine is used; null where not known.</summary>
+    public Usage? Usage { get; init; }
+
+    private static ImmutableArray<EarlierVisit> InOrder(ImmutableArray<EarlierVisit> visits)
+    {
+        for (int i = 1; i < (visits.IsDefault ? 0 : visits.Length); i++)
+        {
+            if (visits[i].Day < visits[i - 1].Day)
+            {
+                throw new ArgumentException(
+                    $"Earlier: the visit of {visits[i].Day:O} stands after that of {visits[i - 1].Day:O}; the oldest comes first.",
+                    nameof(visits)
+                );
+            }
+        }
+
+        return visits;
+    }
 }

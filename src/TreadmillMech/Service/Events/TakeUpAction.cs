@@ -20,4 +20,12 @@ public sealed record TakeUpAction : VisitEvent
         get;
         init => field = Guard.Within(value, Si.One, -5, 5);
     }
+
+    /// <summary>Whose hand it was.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>
+    public TurnedBy By
+    {
+        get;
+        init => field = Guard.Defined(value);
+    }
 }

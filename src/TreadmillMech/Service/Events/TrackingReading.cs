@@ -21,4 +21,12 @@ public sealed record TrackingReading : Reading
         get;
         init => field = (int)Guard.Within(value, Si.One, 1, 10000);
     }
+
+    /// <summary>Whether somebody ran on the belt meanwhile; an off-centre user adds drift under load only.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>
+    public LoadState State
+    {
+        get;
+        init => field = Guard.Defined(value);
+    }
 }

@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+
+namespace TreadmillMech.Service;
+
+/// <summary>A possible cause with its probability, and what speaks for and against it.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Probability">Its probability by the readings, taken that one cause is behind them, 0 to 1.</param>
+/// <param name="For">Evidence that raises it, the strongest first.</param>
+/// <param name="Against">Evidence that lowers it, the strongest first.</param>
+public sealed record RankedCause(
+    Cause Cause,
+    double Probability,
+    ImmutableArray<string> For,
+    ImmutableArray<string> Against
+);

@@ -48,6 +48,16 @@ internal static class Si
         static q => q.MetersPerSecond,
         static v => UnitsNet.Speed.FromMetersPerSecond(v)
     );
+    internal static readonly Dimension<Acceleration> Acceleration = new(
+        "m/s2",
+        static q => q.MetersPerSecondSquared,
+        static v => UnitsNet.Acceleration.FromMetersPerSecondSquared(v)
+    );
+    internal static readonly Dimension<Energy> Energy = new(
+        "J",
+        static q => q.Joules,
+        static v => UnitsNet.Energy.FromJoules(v)
+    );
     internal static readonly Dimension<Frequency> Frequency = new(
         "Hz",
         static q => q.Hertz,

@@ -44,6 +44,14 @@ public sealed record EarlierVisit
         init => field = Guard.Within(value, Si.One, -20, 20);
     }
 
+    /// <summary>Slowing of the empty belt in a coast-down as left, 0.02 to 50 m/s2; null where it was not read.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>
+    public Acceleration? Slowing
+    {
+        get;
+        init => field = Guard.Within(value, Si.Acceleration, 0.02, 50);
+    }
+
     /// <summary>Pull of the empty belt as left, 0 to 500 N; null where it was not read.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>
     public Force? BeltDrag

@@ -17,6 +17,9 @@ public sealed record NextStep
     /// <summary>How to undo it; null where it cannot be undone.</summary>
     public string? Undo { get; init; }
 
+    /// <summary>Minutes that it takes, common practice; null where nobody can say.</summary>
+    public int? Minutes { get; init; }
+
     /// <summary>Cautions for this step.</summary>
     public ImmutableArray<string> Cautions
     {

@@ -6,7 +6,7 @@ public sealed record TensionBudget
     /// <summary>Turns given to both bolts in this visit, net mean of left and right.</summary>
     public required double TurnsThisVisit { get; init; }
 
-    /// <summary>Turns given at earlier visits; null where unknown.</summary>
+    /// <summary>Turns given before this visit; null where unknown.</summary>
     public double? EarlierTurns { get; init; }
 
     /// <summary>Most turns in one visit.</summary>

@@ -211,6 +211,132 @@ public sealed record VisitOptions
         init => field = Checked(value, "", 0.001, 1);
     } = new("spread of a plate constant", 0.15, "", Practice);
 
+    /// <summary>Error of the displayed grade above which the incline is set anew.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.2.</exception>
+    public Threshold InclineError
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.2);
+    } = new("error of the displayed grade", 0.01, "", Practice);
+
+    /// <summary>Slope of the frame across the belt up to which it counts as level.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0005 to 0.1.</exception>
+    public Threshold LevelFrame
+    {
+        get;
+        init => field = Checked(value, "", 0.0005, 0.1);
+    } = new("level frame", 0.005, "", Practice);
+
+    /// <summary>Growth of the running belt since it was fitted above which it counts as stretched out.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.1.</exception>
+    public Threshold StretchedBelt
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.1);
+    } = new("growth of the running belt", 0.01, "", Practice);
+
+    /// <summary>Share of the controller's current limit from which the current counts as limited.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.5 to 1.</exception>
+    public Threshold AtLimit
+    {
+        get;
+        init => field = Checked(value, "", 0.5, 1);
+    } = new("share of the current limit", 0.95, "", Practice);
+
+    /// <summary>Relative standard uncertainty of a mains voltage.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.2.</exception>
+    public Threshold MeterVoltage
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.2);
+    } = new("mains voltage", 0.005, "", Practice);
+
+    /// <summary>Relative standard uncertainty of a span's pitch.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
+    public Threshold SpanPitch
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.5);
+    } = new("pitch of a span", 0.02, "", Practice);
+
+    /// <summary>Relative standard uncertainty of the slowing in a coast-down.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
+    public Threshold CoastDown
+    {
+        get;
+        init => field = Checked(value, "", 0.0001, 0.5);
+    } = new("slowing of a coast-down", 0.05, "", Practice);
+
+    /// <summary>Probability from which a cause becomes a finding.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.1 to 0.99.</exception>
+    public Threshold LikelyCause
+    {
+        get;
+        init => field = Checked(value, "", 0.1, 0.99);
+    } = new("likely cause", 0.5, "", Practice);
+
+    /// <summary>Warmth of the mains plug above the air from which the machine is taken out of service.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 5 to 80.</exception>
+    public Threshold HotPlug
+    {
+        get;
+        init => field = Checked(value, "K", 5, 80);
+    } = new("warmth of the plug", 30, "K", Practice);
+
+    /// <summary>Elongation of the running belt up to which it is tightened, where tension and stiffness are known.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.03.</exception>
+    public Threshold MostStrain
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 0.03);
+    } = new("elongation of the running belt", 0.006, "", Practice);
+
+    /// <summary>Tension over that left at the earlier visit up to which the running belt is tightened.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 3.</exception>
+    public Threshold MostOverReference
+    {
+        get;
+        init => field = Checked(value, "", 1, 3);
+    } = new("tension over that of the earlier visit", 1.25, "", Practice);
+
+    /// <summary>Days after a service from which the common interval runs.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 3650.</exception>
+    public Threshold ShortestInterval
+    {
+        get;
+        init => field = Checked(value, "d", 1, 3650);
+    } = new("shortest interval", 182, "d", "6 months, " + Practice);
+
+    /// <summary>Days after a service at which the common interval ends.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 3650.</exception>
+    public Threshold LongestInterval
+    {
+        get;
+        init => field = Checked(value, "d", 1, 3650);
+    } = new("longest interval", 365, "d", "12 months, " + Practice);
+
+    /// <summary>Friction work for each belt area after which the deck is due.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e+06 to 1e+10.</exception>
+    public Threshold FrictionWork
+    {
+        get;
+        init => field = Checked(value, "J/m2", 1000000.0, 10000000000.0);
+    } =
+        new(
+            "friction work for each belt area",
+            1.5e8,
+            "J/m2",
+            "nine months of half an hour a day, 80 kg, 2.5 m/s, friction 0.2; " + Practice
+        );
+
+    /// <summary>Relative standard uncertainty of an earlier friction that states none.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
+    public Threshold EarlierFriction
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 1);
+    } = new("earlier friction", 0.08, "", Practice);
+
     private static Threshold Checked(
         Threshold value,
         string unit,

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using TreadmillMech.Service.Causes;
+using TreadmillMech.Service.Intervals;
 using TreadmillMech.Service.Review;
 
 namespace TreadmillMech.Service;
@@ -19,17 +21,20 @@ public static class VisitReview
         ArgumentNullException.ThrowIfNull(visit);
         VisitFacts facts = new(visit, options ?? VisitOptions.Default);
         TensionBudget budget = BudgetOf.Facts(facts);
+        ImmutableArray<RankedCause> causes = CauseRanking.Of(facts);
         ImmutableArray<Finding> findings =
         [
-            .. LimitRules
-                .Of(facts)
-                .Concat(RollerRules.Of(facts))
-                .Concat(SlipRules.Of(facts, budget))
-                .Concat(DeckRules.Of(facts))
-                .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
-                .Concat(SpeedRules.Of(facts))
-                .Concat(ReadingRules.Of(facts))
-                .OrderByDescending(f => f.Severity),
+            .. InOrder(
+                LimitRules
+                    .Of(facts)
+                    .Concat(RollerRules.Of(facts))
+                    .Concat(SlipRules.Of(facts, budget))
+                    .Concat(DeckRules.Of(facts))
+                    .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
+                    .Concat(SpeedRules.Of(facts))
+                    .Concat(CauseRules.Of(facts, causes))
+                    .Concat(ReadingRules.Of(facts))
+            ),
         ];
         Verdict verdict = Judge(findings);
         return new()
@@ -39,6 +44,8 @@ public static class VisitReview
             SafetyNow = SafetyNow(verdict),
             NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
             Findings = findings,
+            Causes = causes,
+            Due = DueDates.Of(facts),
             Readings = [.. ReadingTable.Of(facts)],
             Refused = [.. facts.Refused],
             Budget = budget,
@@ -49,6 +56,16 @@ public static class VisitReview
             OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
         };
     }
+
+    /// <summary>
+    /// Safety first: the gravest severity. Within one severity the step that is quickest for what it settles, those of unknown
+    /// effort last; a finding without a step needs no place before one that has.
+    /// </summary>
+    private static IEnumerable<Finding> InOrder(IEnumerable<Finding> findings) =>
+        findings
+            .OrderByDescending(static f => f.Severity)
+            .ThenBy(static f => f.Next is null)
+            .ThenBy(static f => f.Next?.Minutes ?? int.MaxValue);
 
     private static Verdict Judge(ImmutableArray<Finding> findings) =>
         findings.Length == 0

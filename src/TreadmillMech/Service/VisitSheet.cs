@@ -18,11 +18,17 @@ public sealed record VisitSheet
     /// <summary>Whose word comes first, and what this sheet is not; to be shown with every sheet.</summary>
     public required string MakerFirst { get; init; }
 
-    /// <summary>What to do next, in the order of the findings: the gravest first.</summary>
+    /// <summary>What to do next, in the order of the findings: the gravest first, and among equals the quickest first.</summary>
     public required ImmutableArray<NextStep> NextSteps { get; init; }
 
-    /// <summary>Findings, the gravest first.</summary>
+    /// <summary>Findings, the gravest first, and among equals the one with the quickest step.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>All causes, the most probable first, taken that one is behind the readings.</summary>
+    public required ImmutableArray<RankedCause> Causes { get; init; }
+
+    /// <summary>When the deck is due again; no answer where the day of the visit is not stated.</summary>
+    public required Answer<DueDate> Due { get; init; }
 
     /// <summary>Readings as found and as left.</summary>
     public required ImmutableArray<ReadingRow> Readings { get; init; }

@@ -44,6 +44,8 @@ internal static class SheetPages
                 Statement = "The belt runs straight.",
             },
         ],
+        Due = new Shortfall(Reason.InputUnknown, "Day"),
+        Causes = [new(Cause.RunningBeltSlack, 0.9, ["It slips."], ["It is tight."])],
         Readings =
         [
             new("strand tension", "N", new("tension", 612, "N", 31), null, null),

@@ -1,27 +1,68 @@
+using UnitsNet;
+
 namespace TreadmillMech.Service.Review;
 
-/// <summary>How far the running belt may still be tightened at this visit.</summary>
+/// <summary>How far the running belt may still be tightened at this visit: the first of all limits that are known.</summary>
 internal static class BudgetOf
 {
     internal static TensionBudget Facts(VisitFacts facts)
     {
         Threshold most = facts.Options.MostTurns;
-        double lead = Si.Length.ToSi(facts.Visit.Machine.TakeUp.Thread.Lead);
-        double? thread = facts.Visit.Machine.TakeUp.ThreadLeft is { } left
-            ? Math.Max(0, (Si.Length.ToSi(left) / lead) - Math.Max(facts.LeftTurns, facts.RightTurns))
+        double? thread = facts.ThreadTurnsAsFound is { } found
+            ? Math.Max(0, found - Math.Max(facts.LeftTurns, facts.RightTurns))
             : null;
-        double byVisit = Math.Max(0, most.Value - facts.Turns);
-        bool threadFirst = thread is { } turns && turns < byVisit;
+        (double Turns, string By)[] limits =
+        [
+            (most.Value - facts.Turns, most.Name),
+            (thread ?? double.PositiveInfinity, "the thread left on the bolts"),
+            (ByStrain(facts) ?? double.PositiveInfinity, facts.Options.MostStrain.Name),
+            (ByReference(facts) ?? double.PositiveInfinity, facts.Options.MostOverReference.Name),
+            (facts.BoltTurnsHard ? 0 : double.PositiveInfinity, "a bolt that turns hard"),
+        ];
+        (double turns, string by) = limits.MinBy(l => l.Turns);
         return new()
         {
             TurnsThisVisit = facts.Turns,
-            EarlierTurns = facts.Visit.EarlierTurns,
+            EarlierTurns = facts.TurnsBefore,
             MostTurns = most,
-            TurnsLeft = threadFirst ? thread!.Value : byVisit,
+            TurnsLeft = Math.Max(0, turns),
             ThreadTurnsLeft = thread,
             StrainAdded = new("elongation added", 100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Turns), "%"),
             Tension = facts.TensionNow,
-            LimitedBy = threadFirst ? "the thread left on the bolts" : most.Name,
+            LimitedBy = by,
         };
     }
+
+    /// <summary>Turns up to the upper edge of the strain band; null where tension or stiffness is not known.</summary>
+    private static double? ByStrain(VisitFacts facts)
+    {
+        if (facts.Machine.Belt.RelaxedForcePerWidth is null || !facts.TensionNow.Is(out Figure? tension))
+        {
+            return null;
+        }
+
+        double stiffness = new LoopGeometry(facts.Machine).Numbers.BeltStiffness.Value;
+        double strain = tension.Value / stiffness;
+        return Gain(facts) is { } gain ? (facts.Options.MostStrain.Value - strain) * stiffness / gain : null;
+    }
+
+    /// <summary>Turns up to the tension left at the earlier visit, and some more; null where either is not known.</summary>
+    private static double? ByReference(VisitFacts facts) =>
+        facts.Visit.Earlier.LastOrDefault(static e => e.RestTension is not null)?.RestTension is { } reference
+        && facts.TensionNow.Is(out Figure? tension)
+        && Gain(facts) is { } gain
+            ? ((facts.Options.MostOverReference.Value * Si.Force.ToSi(reference)) - tension.Value) / gain
+            : null;
+
+    /// <summary>Tension that one turn of the bolts adds [N]; null where it is not known.</summary>
+    private static double? Gain(VisitFacts facts) =>
+        Tension(facts, 1) is { } more && Tension(facts, 0) is { } now && more > now ? more - now : null;
+
+    private static double? Tension(VisitFacts facts, double turns) =>
+        facts
+            .MachineAt(facts.LeftTurns + turns, facts.RightTurns + turns)
+            ?.At(facts.Visit.TestDemand)
+            .RestTension.Is(out Force tension) == true
+            ? Si.Force.ToSi(tension)
+            : null;
 }

@@ -54,6 +54,7 @@ internal static class DeckRules
                     $"Deck friction about {facts.Options.FrictionAfterService}; the current or power added by the user falls to {Words.Percent(facts.Options.FrictionAfterService.Value / now.Friction.Value)} of what it was.",
                 StopAt =
                     $"If it falls by less than {Words.Percent(facts.Options.WornIfFallBelow.Value)}, belt and deck are worn: more lubricant does not help.",
+                Minutes = 20,
                 Cautions = [Cautions.StandStill, Cautions.Clear],
             },
         };
@@ -82,6 +83,7 @@ internal static class DeckRules
                     "Look at the underside of the belt and at the deck's foot zone together; replace belt and deck as a pair where they are glazed or worn through. Add no more lubricant.",
                 Expect = $"Deck friction about {facts.Options.FrictionAfterService} with both new.",
                 StopAt = "Do not run on with a motor that grows hot or a fuse that trips; raise no limit.",
+                Minutes = 90,
                 Cautions = [Cautions.Unplug],
             },
         };
@@ -105,7 +107,7 @@ internal static class DeckRules
         }
 
         return dose.Is(out LubricantDose? volume)
-                ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), and spread it at a walk of about 1.3 m/s."
+                ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), of the kind the maker names, and spread it at a walk of about 1.3 m/s over some fifty passes, the deck dry before."
             : dose.Missing.Why == Reason.NotInRange ? "Add no lubricant: it has had its dose."
             : "Then lubricate by the maker's manual: neither the plate's dose nor the foot zone is known here.";
     }

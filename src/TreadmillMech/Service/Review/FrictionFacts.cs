@@ -32,6 +32,9 @@ internal sealed class FrictionFacts
     /// <summary>Motor constant from two unloaded points, otherwise from the plate.</summary>
     internal Answer<Estimate<MotorConstant>> MotorConstant { get; }
 
+    /// <summary>Whether the motor constant was measured at this visit.</summary>
+    internal bool ConstantMeasured { get; private set; }
+
     /// <summary>Frictions that no deck has: what they came from was misread.</summary>
     internal List<FrictionFact> Impossible { get; } = [];
 
@@ -98,6 +101,16 @@ internal sealed class FrictionFacts
             return new Shortfall(Reason.InputUnknown, "DeckFriction");
         }
 
+        // Uphill the user drives the belt; a drive that cannot brake then shows no current, however strong the user.
+        if (
+            Si.Ratio.ToSi(visit.TestDemand.Grade) > 0
+            && visit.Machine.Motor is not { CanBrake: true }
+            && Si.Current.ToSi(loaded.Current) < Si.Current.ToSi(empty.Current)
+        )
+        {
+            return new Shortfall(Reason.DriveCannotBrake, "DeckFriction");
+        }
+
         return DeckFriction
             .FromCurrent(
                 loaded.UserMass ?? visit.TestDemand.Person.Mass,
@@ -154,6 +167,7 @@ internal sealed class FrictionFacts
             );
             if (measured.Found)
             {
+                ConstantMeasured = true;
                 return measured;
             }
         }

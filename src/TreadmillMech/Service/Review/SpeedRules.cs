@@ -7,12 +7,15 @@ namespace TreadmillMech.Service.Review;
 /// <summary>What the speeds say beside slip: a display that is off, pulleys that do not fit.</summary>
 internal static class SpeedRules
 {
-    /// <summary>Error of the display, from the last reading of belt and display together; null where there is none.</summary>
+    /// <summary>Error of the display, from belt and display read together, best unloaded; null where they were not.</summary>
     internal static Figure? DisplayError(VisitFacts facts)
     {
+        // Under load a belt may slip, or be overrun: the display is judged unloaded where it can be.
         SpeedReading? reading = facts
             .Used<SpeedReading>()
-            .LastOrDefault(r => r is { Belt: not null, Display: not null });
+            .Where(r => r is { Belt: not null, Display: not null })
+            .OrderBy(r => r.State == LoadState.Unloaded)
+            .LastOrDefault();
         if (reading is null)
         {
             return null;
@@ -32,15 +35,18 @@ internal static class SpeedRules
             yield return OfDisplay(facts, error);
         }
 
-        IEnumerable<SpeedReading> unloaded = facts.Used<SpeedReading>().Where(r => r.State == LoadState.Unloaded);
-        if (
-            MeasuredRatio.AgainstPulleys(facts.Visit, unloaded) is { } difference
-            && Math.Abs(difference) > facts.Options.RatioAgreement.Value
-        )
+        if (PulleysContradict(facts))
         {
-            yield return OfPulleys(facts, difference);
+            yield return OfPulleys(facts, AgainstPulleys(facts)!.Value);
         }
     }
+
+    /// <summary>Whether measured ratio and pulleys' diameters differ by more than reading errors do.</summary>
+    internal static bool PulleysContradict(VisitFacts facts) =>
+        AgainstPulleys(facts) is { } difference && Math.Abs(difference) > facts.Options.RatioAgreement.Value;
+
+    private static double? AgainstPulleys(VisitFacts facts) =>
+        MeasuredRatio.AgainstPulleys(facts.Visit, facts.Used<SpeedReading>().Where(r => r.State == LoadState.Unloaded));
 
     private static Finding OfDisplay(VisitFacts facts, Figure error) =>
         new()
@@ -61,6 +67,7 @@ internal static class SpeedRules
                     "Count the passes of a mark at two set speeds, unloaded; then set the displayed speed anew by the maker's manual.",
                 Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}.",
                 StopAt = "Until then nobody trains by the displayed speed.",
+                Minutes = 10,
                 Cautions = [Cautions.Clear, Cautions.Key],
             },
         };
@@ -80,6 +87,7 @@ internal static class SpeedRules
                 Action = "Read motor and roller speed again unloaded, and measure both pulleys where the belt lies.",
                 Expect = $"A ratio within {facts.Options.RatioAgreement.InPercent()} of that of the pulleys.",
                 StopAt = "A ratio that changes from reading to reading unloaded is slip already.",
+                Minutes = 10,
                 Cautions = [Cautions.Unplug, Cautions.Clear],
             },
         };

@@ -1,4 +1,5 @@
 using TreadmillMech.Parts;
+using TreadmillMech.Service.Causes;
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Events;
 using UnitsNet;
@@ -14,6 +15,7 @@ internal sealed class VisitFacts
     private readonly HashSet<int> refusedIndices;
     private readonly double atLiftLeft;
     private readonly double atLiftRight;
+    private readonly List<TakeUpAction> turnedBefore = [];
     private bool workSinceTest;
     private bool workSinceSpeeds;
     private (double Left, double Right) lockedPullAt;
@@ -25,6 +27,9 @@ internal sealed class VisitFacts
         Say = new(visit);
         Refused = ReadingCheck.Refuse(visit, options);
         refusedIndices = [.. Refused.Select(r => r.Event)];
+        ThreadTurnsAsFound = visit.Machine.TakeUp.ThreadLeft is { } left
+            ? Si.Length.ToSi(left) / Si.Length.ToSi(visit.Machine.TakeUp.Thread.Lead)
+            : null;
         Friction = new(visit, options, refusedIndices);
         Walk();
         (atLiftLeft, atLiftRight) = Lifts.Count > 0 ? (Lifts[^1].LeftTurns, Lifts[^1].RightTurns) : (0, 0);
@@ -61,6 +66,30 @@ internal sealed class VisitFacts
     internal List<LiftAtTurns> Lifts { get; } = [];
 
     internal List<(double Turns, bool Slipped)> SlipTests { get; } = [];
+
+    /// <summary>What was tried against slip, one kind of work at a time, with its outcome.</summary>
+    internal List<Trial> Trials => Causes.Trials.Of(Used<VisitEvent>());
+
+    /// <summary>Turns given before this visit, as known from earlier visits and from what others told.</summary>
+    internal double? TurnsBefore
+    {
+        get
+        {
+            double told = turnedBefore.Sum(t => 0.5 * (t.LeftTurns + t.RightTurns));
+            double? known =
+                Visit.EarlierTurns ?? (Visit.Earlier.IsEmpty ? null : Visit.Earlier.Sum(static e => e.Turns));
+            return known is null && turnedBefore.Count == 0 ? null : (known ?? 0) + told;
+        }
+    }
+
+    /// <summary>Turns that the thread left allowed before the first turn of this visit; null where not measured.</summary>
+    internal double? ThreadTurnsAsFound { get; private set; }
+
+    /// <summary>Whether a bolt turned hard when it was last tried.</summary>
+    internal bool BoltTurnsHard => Used<BoltReading>().LastOrDefault()?.Feel == BoltFeel.Hard;
+
+    /// <summary>Pull of the empty belt as found; null where it was not read.</summary>
+    internal Force? EmptyPullAsFound => Used<PullReading>().FirstOrDefault()?.EmptyPull;
 
     internal double LeftTurns { get; private set; }
 
@@ -224,7 +253,7 @@ internal sealed class VisitFacts
                 LockedPull = locked;
                 lockedPullAt = (LeftTurns, RightTurns);
                 break;
-            case TrackingReading tracking:
+            case TrackingReading { State: LoadState.Unloaded } tracking:
                 Tracking = tracking;
                 TrackingAsFound ??= Turns.Equals(0) && LeftTurns.Equals(0) ? tracking : null;
                 break;
@@ -236,6 +265,14 @@ internal sealed class VisitFacts
                 break;
             case MainsCurrentReading { State: LoadState.Loaded } mains:
                 MainsCurrent = mains;
+                break;
+            case ThreadReading thread:
+                ThreadTurnsAsFound =
+                    (Si.Length.ToSi(thread.Left) / Si.Length.ToSi(Visit.Machine.TakeUp.Thread.Lead))
+                    + Math.Max(LeftTurns, RightTurns);
+                break;
+            case TakeUpAction { By: TurnedBy.SomebodyBefore } before:
+                turnedBefore.Add(before);
                 break;
             case TakeUpAction turned:
                 LeftTurns += turned.LeftTurns;
@@ -388,7 +425,7 @@ internal sealed class VisitFacts
                 case SpeedReading reading when !refusedIndices.Contains(i):
                     speeds.Add((work, left, right, reading));
                     break;
-                case TakeUpAction turned:
+                case TakeUpAction { By: TurnedBy.Technician } turned:
                     left += turned.LeftTurns;
                     right += turned.RightTurns;
                     break;

@@ -1,0 +1,43 @@
+namespace TreadmillMech.Service.Causes;
+
+/// <summary>
+/// How a measured number scatters from machine to machine under each cause: a usual bell, and those of the causes that move it.
+/// A broad floor under each keeps one odd number from deciding alone.
+/// </summary>
+internal sealed class Bell
+{
+    private const double Stray = 0.02;
+
+    private readonly (double Mean, double Spread) usual;
+    private readonly double range;
+    private readonly Dictionary<Cause, (double Mean, double Spread)> special;
+
+    /// <param name="range">Range over which a stray number may lie, in the unit of the number.</param>
+    /// <param name="mean">Usual mean.</param>
+    /// <param name="spread">Usual standard deviation between machines.</param>
+    /// <param name="special">Mean and standard deviation under the causes that move it.</param>
+    internal Bell(double range, double mean, double spread, params (Cause Cause, double Mean, double Spread)[] special)
+    {
+        this.range = range;
+        usual = (mean, spread);
+        this.special = special.ToDictionary(s => s.Cause, s => (s.Mean, s.Spread));
+    }
+
+    internal (double Mean, double Spread) Under(Cause cause) => special.GetValueOrDefault(cause, usual);
+
+    /// <summary>A number read with a standard uncertainty.</summary>
+    internal Evidence Read(double value, double uncertainty, string text) =>
+        new(text, cause => Math.Log(Density(cause, value, uncertainty)));
+
+    private double Density(Cause cause, double value, double uncertainty)
+    {
+        (double mean, double spread) = Under(cause);
+        double sigma = Math.Sqrt((spread * spread) + (uncertainty * uncertainty));
+        double z = (value - mean) / sigma;
+        double bell = Math.Exp(-0.5 * z * z) / (sigma * Math.Sqrt(2 * Math.PI));
+
+        // A wrong reading may be anything; but of many readings one is wrong, not all.
+        double stray = cause == Cause.WrongReading ? 0.12 : Stray;
+        return ((1 - stray) * bell) + (stray / range);
+    }
+}

@@ -1,0 +1,22 @@
+namespace TreadmillMech.Service.Causes;
+
+/// <summary>
+/// How often something is there under each cause: a usual chance, and that of the causes that make it more or less common.
+/// </summary>
+internal sealed class Chance
+{
+    private readonly double usual;
+    private readonly Dictionary<Cause, double> special;
+
+    internal Chance(double usual, params (Cause Cause, double Chance)[] special)
+    {
+        this.usual = usual;
+        this.special = special.ToDictionary(s => s.Cause, s => s.Chance);
+    }
+
+    internal double Under(Cause cause) => special.GetValueOrDefault(cause, usual);
+
+    /// <summary>What was looked for and found, or looked for and not found.</summary>
+    internal Evidence Seen(bool there, string found, string absent) =>
+        new(there ? found : absent, cause => Math.Log(there ? Under(cause) : 1 - Under(cause)));
+}

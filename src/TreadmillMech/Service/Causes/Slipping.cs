@@ -1,0 +1,21 @@
+namespace TreadmillMech.Service.Causes;
+
+/// <summary>
+/// Measured slip under each cause: mostly creep, or with some chance gross slip, which scatters widely.
+/// </summary>
+internal sealed class Slipping(Chance gross, double creep)
+{
+    private static readonly Bell Gross = new(0.3, 0.06, 0.04);
+
+    private readonly Bell fine = new(0.3, creep, 0.003);
+
+    internal Evidence Read(double value, double uncertainty, string text) =>
+        new(
+            text,
+            cause =>
+                Math.Log(
+                    ((1 - gross.Under(cause)) * Math.Exp(fine.Read(value, uncertainty, text).LogLikelihood(cause)))
+                        + (gross.Under(cause) * Math.Exp(Gross.Read(value, uncertainty, text).LogLikelihood(cause)))
+                )
+        );
+}

@@ -1,0 +1,83 @@
+using TreadmillMech.Service.Events;
+using TreadmillMech.Service.Review;
+
+namespace TreadmillMech.Service.Causes;
+
+/// <summary>How tight the running belt is, and what its bolts are like. Bells and chances: common practice, no source.</summary>
+internal static class TensionEvidence
+{
+    /// <summary>Logarithm of the strand force at rest for each metre of width [N/m].</summary>
+    private static readonly Bell PerWidth = new(
+        4,
+        Math.Log(2400),
+        0.25,
+        (Cause.RunningBeltSlack, Math.Log(1250), 0.25),
+        (Cause.BoltsAtTheirEnd, Math.Log(1300), 0.3),
+        (Cause.OverTightened, Math.Log(4800), 0.22)
+    );
+
+    private static readonly Chance Hard = new(0.03, (Cause.OverTightened, 0.5), (Cause.BoltsAtTheirEnd, 0.6));
+
+    private static readonly Chance AtTheEnd = new(0.01, (Cause.BoltsAtTheirEnd, 0.95));
+
+    private static readonly Chance Stretched = new(0.05, (Cause.BoltsAtTheirEnd, 0.8), (Cause.RunningBeltSlack, 0.15));
+
+    private static readonly Chance ManyTurnsBefore = new(
+        0.08,
+        (Cause.OverTightened, 0.75),
+        (Cause.DriveBeltSlack, 0.3),
+        (Cause.DriveBeltGlazed, 0.3),
+        (Cause.PulleyLoose, 0.3),
+        (Cause.BoltsAtTheirEnd, 0.6)
+    );
+
+    internal static IEnumerable<Evidence> Of(VisitFacts facts)
+    {
+        double width = Si.Length.ToSi(facts.Visit.Machine.Belt.Width);
+        if (facts.TensionAsFound.Is(out Figure? tension) && tension.Value > 0)
+        {
+            yield return PerWidth.Read(
+                Math.Log(tension.Value / width),
+                (tension.StandardUncertainty ?? 0) / tension.Value,
+                $"Strand tension at rest as found {tension}."
+            );
+        }
+
+        if (facts.Used<BoltReading>().LastOrDefault() is { } bolts)
+        {
+            yield return Hard.Seen(
+                bolts.Feel == BoltFeel.Hard,
+                "A take-up bolt turns hard.",
+                "The take-up bolts turn as always."
+            );
+        }
+
+        if (facts.ThreadTurnsAsFound is { } thread)
+        {
+            yield return AtTheEnd.Seen(
+                thread < facts.Options.TurnStep.Value,
+                "The take-up bolts are at the end of their thread.",
+                $"There is thread left for {Words.Turns(thread, signed: false)}."
+            );
+        }
+
+        if (facts.Used<MarksReading>().LastOrDefault() is { } marks)
+        {
+            double strain = (Si.Length.ToSi(marks.Distance) / Si.Length.ToSi(marks.AsFitted)) - 1;
+            yield return Stretched.Seen(
+                strain > facts.Options.StretchedBelt.Value,
+                $"The running belt has grown by {Words.Percent(strain)} since it was fitted.",
+                $"The running belt has grown by no more than {Words.Percent(strain)} since it was fitted."
+            );
+        }
+
+        if (facts.TurnsBefore is { } before)
+        {
+            yield return ManyTurnsBefore.Seen(
+                before > facts.Options.MostTurns.Value,
+                $"{Words.Turns(before, signed: true)} were given before this visit.",
+                $"No more than {Words.Turns(before, signed: true)} were given before this visit."
+            );
+        }
+    }
+}

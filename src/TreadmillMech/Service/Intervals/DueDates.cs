@@ -1,0 +1,161 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+using TreadmillMech.Service.Review;
+using UnitsNet;
+
+namespace TreadmillMech.Service.Intervals;
+
+/// <summary>When the deck is due again, from a visit and those before it.</summary>
+internal static class DueDates
+{
+    private const double DaysInAYear = 365.25;
+    private const int LongestOutlook = 20 * 365;
+
+    internal static Answer<DueDate> Of(VisitFacts facts)
+    {
+        if (facts.Visit.Day is not { } today)
+        {
+            return new Shortfall(Reason.InputUnknown, nameof(Visit.Day));
+        }
+
+        EarlierVisit? service = facts.Friction.Serviced
+            ? null
+            : facts.Visit.Earlier.LastOrDefault(static e => e.Serviced);
+        DateOnly since = service?.Day ?? today;
+        Answer<FrictionTrend> trend = Trend(facts, today, since);
+        (double Day, double Uncertainty)? reached = trend.Is(out FrictionTrend? line)
+            ? line.Reaches(facts.Options.HighFriction.Value)
+            : null;
+        Shortfall never = trend.Found
+            ? new(Reason.NotInRange, "DeckFriction", facts.Options.HighFriction.Value, line!.At, "1")
+            : trend.Missing;
+        return new DueDate
+        {
+            ByTrend = reached is { } due ? On(today, due.Day) : never,
+            TrendBounds = reached is { } spread
+                ? Between(today, spread.Day - (2 * spread.Uncertainty), spread.Day + (2 * spread.Uncertainty))
+                : never,
+            ByUse = ByUse(facts, since),
+            CommonPractice = (
+                since.AddDays((int)facts.Options.ShortestInterval.Value),
+                since.AddDays((int)facts.Options.LongestInterval.Value)
+            ),
+            Limit = facts.Options.HighFriction,
+            WorkLimit = facts.Options.FrictionWork,
+            GrowthInAYear = trend.Then(t => new Figure(
+                "growth of the friction in a year",
+                DaysInAYear * t.Slope,
+                "",
+                DaysInAYear * Math.Sqrt(t.VarianceSlope)
+            )),
+            EnergyOfWaitingAYear = Energy(facts),
+        };
+    }
+
+    /// <summary>
+    /// The trend from today on. Days count from today, so that the line's value today is its first unknown. After a service
+    /// at this visit the line starts anew, with the growth of the interval before.
+    /// </summary>
+    private static Answer<FrictionTrend> Trend(VisitFacts facts, DateOnly today, DateOnly since)
+    {
+        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        {
+            return new Shortfall(Reason.InputUnknown, "DeckFriction");
+        }
+
+        DateOnly from = facts.Friction.Serviced
+            ? facts.Visit.Earlier.LastOrDefault(static e => e.Serviced)?.Day ?? DateOnly.MinValue
+            : since;
+        List<(double Day, double Friction, double Uncertainty)> points =
+        [
+            .. facts
+                .Visit.Earlier.Where(e => e.Day >= from && e.DeckFriction is not null)
+                .Select(e =>
+                    (
+                        (double)(e.Day.DayNumber - today.DayNumber),
+                        e.DeckFriction!.Value,
+                        e.FrictionUncertainty ?? (facts.Options.EarlierFriction.Value * e.DeckFriction.Value)
+                    )
+                ),
+        ];
+        if (facts.Friction.AsFound.Is(out FrictionFact? found))
+        {
+            points.Add((0, found.Friction.Value, found.Friction.StandardUncertainty));
+        }
+
+        if (FrictionTrend.Fit(points) is not { } line)
+        {
+            return new Shortfall(Reason.InputUnknown, nameof(EarlierVisit.DeckFriction));
+        }
+
+        return facts.Friction.Serviced
+            ? line with
+            {
+                At = now.Friction.Value,
+                VarianceAt = now.Friction.StandardUncertainty * now.Friction.StandardUncertainty,
+                Covariance = 0,
+            }
+            : line;
+    }
+
+    private static Answer<DateOnly> ByUse(VisitFacts facts, DateOnly since) =>
+        WorkEachDay(facts).Is(out double work)
+            ? On(since, facts.Options.FrictionWork.Value / work)
+            : WorkEachDay(facts).Missing;
+
+    /// <summary>Friction work for each belt area in a day [J/m2].</summary>
+    private static Answer<double> WorkEachDay(VisitFacts facts)
+    {
+        if (facts.Visit.Usage is not { } use)
+        {
+            return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
+        }
+
+        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        {
+            return facts.Friction.Now.Missing;
+        }
+
+        LoopGeometry loop = new(facts.Visit.Machine);
+        return (double)
+            DeckWearLaws.FrictionWorkPerArea<Real>(
+                now.Friction.Value,
+                Si.Mass.ToSi(use.MeanMass) * Gravity.Standard,
+                Si.Speed.ToSi(use.MeanSpeed) * Si.Duration.ToSi(use.EachDay),
+                loop.Length * Si.Length.ToSi(facts.Visit.Machine.Belt.Width)
+            );
+    }
+
+    private static Answer<Energy> Energy(VisitFacts facts)
+    {
+        if (facts.Visit.Usage is not { } use)
+        {
+            return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
+        }
+
+        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        {
+            return facts.Friction.Now.Missing;
+        }
+
+        double above = Math.Max(0, now.Friction.Value - facts.Options.FrictionAfterService.Value);
+        double power = DeckLaws.FrictionPower<Real>(
+            above,
+            Si.Mass.ToSi(use.MeanMass) * Gravity.Standard,
+            Si.Speed.ToSi(use.MeanSpeed)
+        );
+        return Si.Energy.FromSi(
+            power * Si.Duration.ToSi(use.EachDay) * DaysInAYear / facts.Options.DriveEfficiency.Value
+        );
+    }
+
+    private static Answer<DateOnly> On(DateOnly from, double days) =>
+        days <= LongestOutlook
+            ? from.AddDays((int)Math.Floor(Math.Max(0, days)))
+            : new Shortfall(Reason.NotInRange, "days to the limit", LongestOutlook, days, "d");
+
+    private static Answer<(DateOnly First, DateOnly Last)> Between(DateOnly from, double first, double last) =>
+        On(from, first).Is(out DateOnly early) && On(from, last).Is(out DateOnly late)
+            ? (early, late)
+            : On(from, last).Missing;
+}

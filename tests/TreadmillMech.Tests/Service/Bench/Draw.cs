@@ -1,0 +1,99 @@
+using TreadmillMech.Service;
+using UnitsNet;
+
+namespace TreadmillMech.Tests.Service.Bench;
+
+/// <summary>Draws a machine for a cause: healthy ranges, moved where the cause moves them, until it shows what it should.</summary>
+internal static class Draw
+{
+    internal static HiddenState State(Cause cause, Random random)
+    {
+        for (int attempt = 0; attempt < 4000; attempt++)
+        {
+            HiddenState drawn = Once(cause, random);
+            if (Shows(drawn))
+            {
+                return drawn;
+            }
+        }
+
+        throw new InvalidOperationException($"No machine shows {cause}.");
+    }
+
+    private static HiddenState Once(Cause cause, Random random)
+    {
+        double Between(double from, double to) => from + ((to - from) * random.NextDouble());
+        bool runs = random.NextDouble() < 0.6;
+        HiddenState state = new()
+        {
+            Cause = cause,
+            Tension = cause switch
+            {
+                Cause.RunningBeltSlack or Cause.BoltsAtTheirEnd => Between(350, 800),
+                Cause.OverTightened => Between(1900, 2900),
+                _ => Between(850, 1500),
+            },
+            PerWidth = Between(6, 11),
+            DeckFriction = cause switch
+            {
+                Cause.DeckDry => Between(0.28, 0.42),
+                Cause.BeltAndDeckWorn => Between(0.29, 0.45),
+                Cause.OverLubricated or Cause.OilOnDriveRoller => Between(0.1, 0.17),
+                _ => Between(0.13, 0.22),
+            },
+            Fall = cause switch
+            {
+                Cause.DeckDry => Between(0.35, 0.55),
+                Cause.BeltAndDeckWorn => Between(0.01, 0.12),
+                _ => Between(0, 0.1),
+            },
+            CleanRollerFriction = Between(0.26, 0.38),
+            RollerFriction = cause switch
+            {
+                Cause.OilOnDriveRoller => Between(0.1, 0.17),
+                Cause.OverLubricated => Between(0.12, 0.2),
+                _ => 0,
+            },
+            Drag = cause switch
+            {
+                Cause.RollerBearing => Between(50, 95),
+                Cause.OverTightened => Between(35, 50),
+                _ => Between(18, 32),
+            },
+            DriveBeltTension = cause == Cause.DriveBeltSlack ? Between(60, 150) : Between(220, 300),
+            DriveBeltFriction = cause == Cause.DriveBeltGlazed ? Between(0.08, 0.16) : Between(0.3, 0.4),
+            PulleySlip = cause == Cause.PulleyLoose ? Between(0.03, 0.12) : 0,
+            MotorStrength = cause == Cause.MotorWeak ? Between(0.68, 0.88) : Between(0.96, 1.04),
+            Mass = cause == Cause.UserBeyondPlate ? Between(135, 160) : Between(70, 128),
+            Speed = runs ? Between(2.3, 3.6) : Between(1, 1.8),
+            Grade = cause == Cause.DriveOverrun ? Between(0.16, 0.22) : 0,
+        };
+        state.RollerFriction = state.RollerFriction > 0 ? state.RollerFriction : state.CleanRollerFriction;
+        return state;
+    }
+
+    /// <summary>Slip that somebody on the belt notices: a share of a step of half a second.</summary>
+    private static bool Felt(Answer<Length> slide, HiddenState state) =>
+        slide.Is(out Length each) && each.Meters > 0.015 * 0.5 * state.Speed;
+
+    private static bool Shows(HiddenState state)
+    {
+        OperatingPoint point = state.Truth(0).At(state.Demand);
+        if (!point.BeltMargin.Is(out double belt) || !point.DriveBeltMargin.Is(out double drive))
+        {
+            return false;
+        }
+
+        return state.Cause switch
+        {
+            Cause.RunningBeltSlack or Cause.BoltsAtTheirEnd or Cause.OilOnDriveRoller => drive > 1.1
+                && Felt(point.BeltSlide, state),
+            Cause.DriveBeltSlack or Cause.DriveBeltGlazed => belt > 1.1 && Felt(point.DriveBeltSlide, state),
+            Cause.UserBeyondPlate or Cause.OverLubricated => drive > 1.1,
+
+            // Uphill the person pulls more than deck, rollers and losses take.
+            Cause.DriveOverrun => state.Grade > state.DeckFriction + (state.Drag / (state.Mass * 9.80665)) + 0.02,
+            _ => belt > 1.1 && drive > 1.1,
+        };
+    }
+}

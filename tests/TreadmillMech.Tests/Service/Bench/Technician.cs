@@ -1,0 +1,407 @@
+using System.Collections.Immutable;
+using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
+using UnitsNet;
+
+namespace TreadmillMech.Tests.Service.Bench;
+
+/// <summary>
+/// A technician at a machine of the bench: takes readings with noise, works on what they tell, and reads again. How thorough
+/// a visit is, is the share of the usual readings that are taken.
+/// </summary>
+internal sealed class Technician(HiddenState state, Random random, double thoroughness, ModelError? error = null)
+{
+    private readonly List<VisitEvent> events = [];
+    private readonly ModelError wrong = error ?? ModelError.None;
+    private double turns;
+    private readonly bool misreadsFriction = random.NextDouble() < 0.5;
+    private bool driveBeltMended;
+    private bool topOily = state.Cause == Cause.OverLubricated;
+
+    internal Visit Visit()
+    {
+        Look();
+        bool slips = Test();
+        Speeds();
+        Friction(out bool high);
+        if (Takes())
+        {
+            Lift(0.03);
+        }
+
+        Drift();
+        Warmth();
+        Electricity();
+        Bolts();
+        if (slips)
+        {
+            MendSlip();
+        }
+
+        if (high && state.DeckFriction > 0)
+        {
+            ServiceDeck();
+        }
+
+        return new()
+        {
+            Machine = BenchMachine.AsDescribed,
+            TestDemand = state.Demand,
+            Events = [.. events],
+            Earlier = EarlierVisits(),
+        };
+    }
+
+    private bool Takes(double weight = 1) => random.NextDouble() < thoroughness * weight;
+
+    private bool Chance(double chance) => random.NextDouble() < chance;
+
+    private double Noise(double relative)
+    {
+        double u = Math.Sqrt(-2 * Math.Log(1 - random.NextDouble()));
+        return relative * u * Math.Cos(2 * Math.PI * random.NextDouble());
+    }
+
+    private void Look()
+    {
+        bool oil = state.Cause is Cause.OilOnDriveRoller || (state.Cause == Cause.OverLubricated && Chance(0.7));
+        Do(
+            Takes(),
+            () => Happened.Wiped(WipedPlace.DriveRoller, Chance(oil ? 0.97 : 0.02) ? WipedTrace.Oil : WipedTrace.Dry)
+        );
+        Do(
+            Takes(),
+            () => Happened.Wiped(WipedPlace.BeltTop, Chance(topOily ? 0.95 : 0.005) ? WipedTrace.Film : WipedTrace.Dry)
+        );
+        Do(
+            Takes(),
+            () =>
+                Happened.Wiped(
+                    WipedPlace.BeltUnderside,
+                    Chance(topOily ? 0.85 : 0.03) ? WipedTrace.Oil : WipedTrace.Film
+                )
+        );
+        DriveBeltLook look =
+            state.Cause == Cause.DriveBeltCracked ? DriveBeltLook.Cracked
+            : state.Cause == Cause.DriveBeltGlazed && Chance(0.95) ? DriveBeltLook.Glazed
+            : DriveBeltLook.Sound;
+        Do(Takes(), () => Happened.Looks(look));
+        foreach ((Symptom symptom, double there) in Symptoms.Of(state.Cause))
+        {
+            Do(Takes(), () => new SymptomReading { Symptom = symptom, Present = Chance(there) });
+        }
+    }
+
+    private bool Test()
+    {
+        bool slips = Slips();
+        Do(Takes(), () => slips ? Happened.Slips : Happened.Holds);
+        return slips;
+    }
+
+    /// <summary>Whether somebody on the belt feels it give way, by the truth as it stands.</summary>
+    private bool Slips()
+    {
+        (double belt, double drive) = Slip();
+        return belt + drive > 0.012 || (topOily && Chance(0.5));
+    }
+
+    private (double Belt, double Drive) Slip()
+    {
+        OperatingPoint point = state.Truth(turns).At(state.Demand);
+        double stride = state.Speed * 0.5;
+        double belt = point.BeltSlide.Is(out Length slide) ? slide.Meters / stride : 0;
+        double drive = point.DriveBeltSlide.Is(out Length other) ? other.Meters / stride : 0;
+        return (
+            Math.Clamp(belt * wrong.Slide, 0, 0.25),
+            driveBeltMended ? 0 : Math.Clamp((drive * wrong.Slide) + state.PulleySlip, 0, 0.25)
+        );
+    }
+
+    private void Speeds()
+    {
+        if (!Takes())
+        {
+            return;
+        }
+
+        double roller = state.Speed / 0.026;
+        double motor = 3 * roller;
+        double shown = state.Cause == Cause.OutOfCalibration ? state.Speed * Pick(0.85, 0.9, 1.09, 1.15) : state.Speed;
+        (double belt, double drive) = Slip();
+        double droop = state.Cause switch
+        {
+            Cause.ControllerLimit => 0.85 + (0.08 * random.NextDouble()),
+            Cause.SupplyWeak => 0.9 + (0.05 * random.NextDouble()),
+            Cause.MotorWeak => 0.9 + (0.06 * random.NextDouble()),
+            Cause.DriveOverrun => 1.04 + (0.08 * random.NextDouble()),
+            _ => 0.985,
+        };
+        events.Add(Read(LoadState.Unloaded, motor, roller, state.Speed, shown));
+        double loadedRoller = roller * droop * (1 - drive);
+        events.Add(
+            Read(LoadState.Loaded, motor * droop, loadedRoller, loadedRoller * 0.026 * (1 - belt - 0.003), shown)
+        );
+    }
+
+    private SpeedReading Read(LoadState load, double motor, double roller, double belt, double shown) =>
+        Happened.Speeds(load, motor * (1 + Noise(0.003)), roller * (1 + Noise(0.003)), belt * (1 + Noise(0.004))) with
+        {
+            Display = Speed.FromMetersPerSecond(Math.Round(shown, 1)),
+        };
+
+    private void Friction(out bool high)
+    {
+        high = state.DeckFriction > 0.25;
+        if (Takes())
+        {
+            ReadFriction();
+        }
+    }
+
+    private void ReadFriction()
+    {
+        double friction = state.DeckFriction * wrong.Friction;
+        bool misread = state.Cause == Cause.WrongReading && misreadsFriction;
+        switch (kind ??= state.Grade > 0 ? 0 : random.Next(3))
+        {
+            case 0:
+                double extra = friction * 60 * 9.80665;
+                events.Add(
+                    new PullReading
+                    {
+                        Mass = Mass.FromKilograms(60),
+                        LoadedPull = Force.FromNewtons(
+                            misread ? state.Drag * 0.9 : (state.Drag + extra) * (1 + Noise(0.02))
+                        ),
+                        EmptyPull = Force.FromNewtons(state.Drag * (1 + Noise(0.02))),
+                    }
+                );
+                break;
+            case 1:
+                MotorCurrents(friction, misread);
+                break;
+            default:
+                double empty = 10 + (state.Drag * 2 / 0.65);
+                double loaded = empty + (friction * state.Mass * 9.80665 * 2 / 0.65);
+                events.Add(Happened.Watts(LoadState.Unloaded, empty * (1 + Noise(0.02))));
+                events.Add(Happened.Watts(LoadState.Loaded, misread ? empty * 0.8 : loaded * (1 + Noise(0.02))));
+                break;
+        }
+    }
+
+    private int? kind;
+
+    private void MotorCurrents(double friction, bool misread)
+    {
+        double constant = BenchMachine.PlateConstant * state.MotorStrength;
+        double ratio = 3 / 0.026;
+        double Amperes(double pull) => ((pull / ratio) + BenchMachine.MotorFriction) / constant;
+        double loadedPull =
+            (state.Mass * 9.80665 * ((friction * Math.Cos(Math.Atan(state.Grade))) - Math.Sin(Math.Atan(state.Grade))))
+            + state.Drag;
+        if (Takes())
+        {
+            foreach (double speed in (double[])[0.8, 2.4])
+            {
+                double motor = speed * ratio;
+                events.Add(
+                    Happened.Motor(LoadState.Unloaded, Amperes(state.Drag) * (1 + Noise(0.01)), speed) with
+                    {
+                        Voltage = ElectricPotential.FromVolts(
+                            ((constant * motor) + (0.5 * Amperes(state.Drag))) * (1 + Noise(0.004))
+                        ),
+                        MotorSpeed = RotationalSpeed.FromRadiansPerSecond(motor * (1 + Noise(0.003))),
+                    }
+                );
+            }
+        }
+
+        double loaded = Math.Max(0.1, Amperes(loadedPull));
+        loaded = state.Cause == Cause.ControllerLimit ? BenchMachine.CurrentLimit * (1 + Noise(0.01)) : loaded;
+        loaded = Math.Min(loaded, BenchMachine.CurrentLimit);
+        events.Add(Happened.Motor(LoadState.Unloaded, Amperes(state.Drag) * (1 + Noise(0.015)), 2));
+        events.Add(
+            Happened.Motor(LoadState.Loaded, misread ? 0.7 * Amperes(state.Drag) : loaded * (1 + Noise(0.015)), 2) with
+            {
+                Form = misread && Chance(0.5) ? CurrentForm.Alternating : CurrentForm.Direct,
+            }
+        );
+    }
+
+    private void Lift(double height)
+    {
+        bool misread = state.Cause == Cause.WrongReading && !misreadsFriction;
+        double force = new LiftBench(state.Tension, state.PerWidth).Force(height + Noise(0.0005), turns);
+        events.Add(Happened.Lift(1000 * height, Math.Max(1, force * (misread ? 0.5 : 1 + Noise(0.02)))));
+        if (misread)
+        {
+            events.Add(Happened.Lift(1000 * height, Math.Max(1, force * 1.9)));
+        }
+    }
+
+    private void Drift()
+    {
+        bool off = state.Cause == Cause.BeltOffCentre;
+        Do(Takes(), () => Happened.Drift(off ? Pick(-1, 1) * (4 + (8 * random.NextDouble())) : Noise(0.5), 20));
+        Do(
+            Takes(),
+            () =>
+                new LevelReading
+                {
+                    Across = Ratio.FromDecimalFractions(
+                        off && Chance(0.5) ? 0.012 : Math.Clamp(Noise(0.0015), -0.004, 0.004)
+                    ),
+                }
+        );
+        double shown = state.Cause == Cause.OutOfCalibration && Chance(0.5) ? 0.07 : 0.05;
+        Do(
+            Takes(),
+            () =>
+                new InclineReading
+                {
+                    Measured = Ratio.FromDecimalFractions(0.05 + Noise(0.002)),
+                    Display = Ratio.FromDecimalFractions(shown),
+                }
+        );
+    }
+
+    private void Warmth()
+    {
+        double bearing = state.Cause switch
+        {
+            Cause.RollerBearing => 28 + (30 * random.NextDouble()),
+            Cause.OverTightened => 16 + (14 * random.NextDouble()),
+            _ => 5 + (15 * random.NextDouble()),
+        };
+        double motor = state.Cause switch
+        {
+            Cause.MotorWeak => 50 + (40 * random.NextDouble()),
+            Cause.DeckDry or Cause.BeltAndDeckWorn or Cause.ControllerLimit => 35 + (25 * random.NextDouble()),
+            _ => 18 + (25 * random.NextDouble()),
+        };
+        Do(Takes(), () => Warm(WarmPlace.TailRollerBearing, bearing));
+        Do(Takes(), () => Warm(WarmPlace.MotorCase, motor));
+        double groove =
+            state.Cause == Cause.BeltAndDeckWorn ? 0.5 + (1.5 * random.NextDouble()) : 0.4 * random.NextDouble();
+        Do(Takes(), () => new GrooveReading { Depth = Length.FromMillimeters(groove) });
+        bool worn = state.Cause == Cause.MotorWeak && Chance(0.6);
+        Do(
+            Takes(),
+            () => new BrushReading { Left = Length.FromMillimeters(worn ? 5 : 14), Least = Length.FromMillimeters(8) }
+        );
+        double slowing = state.Drag / 12;
+        Do(
+            Takes(),
+            () =>
+                new CoastDownReading
+                {
+                    From = Speed.FromMetersPerSecond(2),
+                    Time = Duration.FromSeconds(2 / slowing * (1 + Noise(0.05))),
+                }
+        );
+    }
+
+    private static TemperatureReading Warm(WarmPlace place, double rise) =>
+        new()
+        {
+            Place = place,
+            Temperature = Temperature.FromDegreesCelsius(21 + rise),
+            Air = Temperature.FromDegreesCelsius(21),
+        };
+
+    private void Electricity()
+    {
+        if (!Takes())
+        {
+            return;
+        }
+
+        double sag =
+            state.Cause == Cause.SupplyWeak ? 0.07 + (0.07 * random.NextDouble()) : 0.01 + (0.02 * random.NextDouble());
+        events.Add(Socket(LoadState.Unloaded, 120 * (1 + Noise(0.003))));
+        events.Add(Socket(LoadState.Loaded, 120 * (1 - sag) * (1 + Noise(0.003))));
+    }
+
+    private static MainsVoltageReading Socket(LoadState load, double volts) =>
+        new() { State = load, Voltage = ElectricPotential.FromVolts(volts) };
+
+    private void Bolts()
+    {
+        bool end = state.Cause == Cause.BoltsAtTheirEnd;
+        Do(
+            Takes(),
+            () => new ThreadReading { Left = Length.FromMillimeters(end ? 0.2 : 12 + (20 * random.NextDouble())) }
+        );
+        BoltFeel feel =
+            (end && Chance(0.8)) || (state.Cause == Cause.OverTightened && Chance(0.5)) ? BoltFeel.Hard : BoltFeel.Even;
+        Do(Takes(), () => new BoltReading { Feel = feel });
+    }
+
+    private void MendSlip()
+    {
+        if (state.RollerFriction < state.CleanRollerFriction && Takes())
+        {
+            events.Add(Happened.Cleaned(CleanedPlace.Rollers));
+            state.RollerFriction = state.CleanRollerFriction;
+            events.Add(Slips() ? Happened.Slips : Happened.Holds);
+            return;
+        }
+
+        (double belt, double drive) = Slip();
+        if (drive > belt && Takes())
+        {
+            events.Add(new DriveBeltAction { Replaced = state.Cause != Cause.DriveBeltSlack });
+            driveBeltMended = state.Cause != Cause.PulleyLoose;
+            events.Add(Slips() ? Happened.Slips : Happened.Holds);
+            return;
+        }
+
+        while (state.Cause != Cause.BoltsAtTheirEnd && turns < 2 && drive <= belt && Slips() && Takes())
+        {
+            turns += 0.25;
+            events.Add(Happened.Turned(0.25));
+            events.Add(Slips() ? Happened.Slips : Happened.Holds);
+        }
+    }
+
+    private void ServiceDeck()
+    {
+        if (!Takes())
+        {
+            return;
+        }
+
+        events.Add(Happened.Cleaned(CleanedPlace.Deck));
+        events.Add(Happened.Oiled(15));
+        state.DeckFriction *= 1 - state.Fall;
+        if (Takes())
+        {
+            ReadFriction();
+        }
+    }
+
+    private ImmutableArray<EarlierVisit> EarlierVisits() =>
+        Takes()
+            ?
+            [
+                new()
+                {
+                    Day = new(2026, 2, 3),
+                    BeltDrag = Force.FromNewtons(25 * (1 + Noise(0.1))),
+                    Slowing = Acceleration.FromMetersPerSecondSquared(25.0 / 12 * (1 + Noise(0.1))),
+                    Turns = state.Cause == Cause.OverTightened ? 2.5 : 0.5,
+                },
+            ]
+            : [];
+
+    private double Pick(params double[] values) => values[random.Next(values.Length)];
+
+    private void Do(bool taken, Func<VisitEvent> read)
+    {
+        if (taken)
+        {
+            events.Add(read());
+        }
+    }
+}

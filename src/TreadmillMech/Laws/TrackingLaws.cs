@@ -82,4 +82,31 @@ public static class TrackingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ObservedGain<T>(T driftChange, T skewChange, T centreDistance, T loopLength)
         where T : struct, IReal<T> => driftChange / StringDrift(skewChange, centreDistance, loopLength);
+
+    /// <summary>Length of belt that passes until an offset is reached on a crowned roller [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="settledOffset">Offset at which it settles, $y_\infty$ [m].</param>
+    /// <param name="offset">Offset to be reached, $y$ [m], between the other two.</param>
+    /// <param name="crownLength">Length in which the crown brings an offset down to 1/e, $\lambda$ [m], above 0.</param>
+    /// <returns>Length of belt, $x$ [m]; no number where it never gets there.</returns>
+    /// <remarks>$$x = \lambda \ln\frac{y_\infty - y_0}{y_\infty - y}$$</remarks>
+    [Source("Inverse of the linear restoring crown")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LengthToOffset<T>(T firstOffset, T settledOffset, T offset, T crownLength)
+        where T : struct, IReal<T> =>
+        crownLength * T.Log((settledOffset - firstOffset) / (settledOffset - offset));
+
+    /// <summary>Length in which a crown brings an offset down to 1/e, from two offsets [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="settledOffset">Offset at which it settles, $y_\infty$ [m].</param>
+    /// <param name="offset">Offset afterwards, $y$ [m], between the other two.</param>
+    /// <param name="length">Length of belt passed between the two, $x$ [m].</param>
+    /// <returns>Crown length, $\lambda$ [m].</returns>
+    /// <remarks>$$\lambda = \frac{x}{\ln\dfrac{y_\infty - y_0}{y_\infty - y}}$$</remarks>
+    [Source("Inverse of the linear restoring crown")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CrownLength<T>(T firstOffset, T settledOffset, T offset, T length)
+        where T : struct, IReal<T> => length / T.Log((settledOffset - firstOffset) / (settledOffset - offset));
 }

@@ -158,4 +158,16 @@ public static class DcMotorLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShaftPower<T>(T torque, T speed)
         where T : struct, IReal<T> => torque * speed;
+
+    /// <summary>Torque at the shaft for an armature current [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="current">Armature current, $I$ [A].</param>
+    /// <param name="frictionTorque">Torque lost inside the motor, $M_f$ [N m].</param>
+    /// <param name="motorConstant">Motor constant, $k$ [N m/A].</param>
+    /// <returns>Torque at the shaft, $M$ [N m].</returns>
+    /// <remarks>$$M = kI - M_f$$ turning forwards.</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., ch. 7")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Torque<T>(T current, T frictionTorque, T motorConstant)
+        where T : struct, IReal<T> => (motorConstant * current) - frictionTorque;
 }

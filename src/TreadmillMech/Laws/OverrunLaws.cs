@@ -49,4 +49,28 @@ public static class OverrunLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SettledSpeed<T>(T drivingTorque, T dragTorque, T referenceSpeed)
         where T : struct, IReal<T> => referenceSpeed * drivingTorque / dragTorque;
+
+    /// <summary>Torque lost in the motor as a force that holds the belt back [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="torque">Torque lost in the motor, $M_f$ [N m].</param>
+    /// <param name="motorSpeed">Motor speed, $\omega$ [rad/s].</param>
+    /// <param name="beltSpeed">Belt speed at that motor speed, $v$ [m/s], above 0.</param>
+    /// <returns>Force at the belt [N].</returns>
+    /// <remarks>$$F = \frac{M_f\,\omega}{v}$$ the same power at both places, no slip.</remarks>
+    [Source("Balance of power between motor and belt")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T DragAtBelt<T>(T torque, T motorSpeed, T beltSpeed)
+        where T : struct, IReal<T> => torque * motorSpeed / beltSpeed;
+
+    /// <summary>Torque at the motor's shaft from a force at the belt [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="force">Force at the belt, $F$ [N].</param>
+    /// <param name="motorSpeed">Motor speed, $\omega$ [rad/s], above 0.</param>
+    /// <param name="beltSpeed">Belt speed at that motor speed, $v$ [m/s].</param>
+    /// <returns>Torque [N m].</returns>
+    /// <remarks>$$M = \frac{F\,v}{\omega}$$</remarks>
+    [Source("Balance of power between motor and belt")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TorqueAtMotor<T>(T force, T motorSpeed, T beltSpeed)
+        where T : struct, IReal<T> => force * beltSpeed / motorSpeed;
 }

@@ -109,4 +109,16 @@ public static class TrackingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CrownLength<T>(T firstOffset, T settledOffset, T offset, T length)
         where T : struct, IReal<T> => length / T.Log((settledOffset - firstOffset) / (settledOffset - offset));
+
+    /// <summary>Length of belt that passes until an offset is reached where nothing centres the belt [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="offset">Offset to be reached, $y$ [m].</param>
+    /// <param name="driftPerMeter">Drift for each metre of belt, $y'$ [1], not 0.</param>
+    /// <returns>Length of belt, $x$ [m]; negative where it drifts away from that offset.</returns>
+    /// <remarks>$$x = \frac{y - y_0}{y'}$$ the limit of a very long crown length.</remarks>
+    [Source("Steady drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LengthAtSteadyDrift<T>(T firstOffset, T offset, T driftPerMeter)
+        where T : struct, IReal<T> => (offset - firstOffset) / driftPerMeter;
 }

@@ -211,5 +211,14 @@ public static class DcMotorLawsChecks
             "kW",
             () => DcMotorLaws.ShaftPower<Real>(59.7, 3000 * 2 * Math.PI / 60) / 1000
         ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.Torque)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 125 V induced at 3000 rpm, 150 A",
+            Mark.Transcribed,
+            59.7,
+            0.05,
+            "N m",
+            () => DcMotorLaws.Torque<Real>(150, 0, 125 / (100 * Math.PI))
+        ),
     ];
 }

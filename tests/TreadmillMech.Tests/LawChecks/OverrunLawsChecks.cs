@@ -44,5 +44,23 @@ public static class OverrunLawsChecks
             "rad/s",
             () => OverrunLaws.SettledSpeed<Real>(0.6, 0.2, 100)
         ),
+        new(
+            $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.DragAtBelt)}",
+            "By hand: 0.1 N m at 300 rad/s is 30 W, at 2 m/s 15 N",
+            Mark.Derived,
+            15,
+            1e-12,
+            "N",
+            () => OverrunLaws.DragAtBelt<Real>(0.1, 300, 2)
+        ),
+        new(
+            $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.TorqueAtMotor)}",
+            "By hand: 15 N at 2 m/s is 30 W, at 300 rad/s 0.1 N m",
+            Mark.Derived,
+            0.1,
+            1e-15,
+            "N m",
+            () => OverrunLaws.TorqueAtMotor<Real>(15, 300, 2)
+        ),
     ];
 }

@@ -93,6 +93,15 @@ public static class TrackingLawsChecks
             "m",
             () => TrackingLaws.CrownLength<Real>(0.008, 0, 0.004, 8.317766166719343)
         ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthAtSteadyDrift)}",
+            "By hand: 18 mm at half a millimetre a metre",
+            Mark.Derived,
+            36,
+            1e-9,
+            "m",
+            () => TrackingLaws.LengthAtSteadyDrift<Real>(0.002, 0.020, 0.0005)
+        ),
     ];
 
     /// <summary>A belt three times as long as wide, with the strain that gives it the slenderness.</summary>

@@ -158,4 +158,15 @@ public static class ThermalLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T TimeConstantOfTwo<T>(T firstRise, T secondRise, T time)
         where T : struct, IReal<T> => time / T.Log(firstRise / (secondRise - firstRise));
+
+    /// <summary>Thermal conductance from a lasting power and the rise it leads to [W/K].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="power">Power turned into heat, $P$ [W].</param>
+    /// <param name="finalRise">Rise once the temperature stands, $\theta_f$ [K], above 0.</param>
+    /// <returns>Conductance, $G$ [W/K].</returns>
+    /// <remarks>$$G = \frac{P}{\theta_f}$$</remarks>
+    [Source("Steady state of first-order heating; Theraja, A Textbook of Electrical Technology, vol. III, ch. 45")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Conductance<T>(T power, T finalRise)
+        where T : struct, IReal<T> => power / finalRise;
 }

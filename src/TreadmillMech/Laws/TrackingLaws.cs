@@ -121,4 +121,28 @@ public static class TrackingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LengthAtSteadyDrift<T>(T firstOffset, T offset, T driftPerMeter)
         where T : struct, IReal<T> => (offset - firstOffset) / driftPerMeter;
+
+    /// <summary>Offset after a length of belt has passed where nothing centres the belt [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="driftPerMeter">Drift for each metre of belt, $y'$ [1].</param>
+    /// <param name="length">Length of belt passed, $x$ [m].</param>
+    /// <returns>Offset [m].</returns>
+    /// <remarks>$$y = y_0 + y' x$$</remarks>
+    [Source("Steady drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OffsetAtSteadyDrift<T>(T firstOffset, T driftPerMeter, T length)
+        where T : struct, IReal<T> => firstOffset + (driftPerMeter * length);
+
+    /// <summary>Turns still needed until a drift is nothing, from what the turns given did [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="turns">Turns given, $n$ [1].</param>
+    /// <param name="driftBefore">Drift for each metre before them, $d_0$ [1].</param>
+    /// <param name="driftAfter">Drift for each metre after them, $d_1$ [1], not that before.</param>
+    /// <returns>Turns [1]; positive in the direction of those given.</returns>
+    /// <remarks>$$n\,\frac{d_1}{d_0 - d_1}$$ the drift changes in proportion to the turns.</remarks>
+    [Source("Rule of three on the string drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TurnsLeft<T>(T turns, T driftBefore, T driftAfter)
+        where T : struct, IReal<T> => turns * driftAfter / (driftBefore - driftAfter);
 }

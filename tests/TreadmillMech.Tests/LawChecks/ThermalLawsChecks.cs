@@ -175,6 +175,15 @@ public static class ThermalLawsChecks
             "min",
             () => ThermalLaws.TimeConstantOfTwo<Real>(20, 30, 30)
         ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.Conductance)}",
+            "By hand: 45 W lead to 60 K",
+            Mark.Derived,
+            0.75,
+            1e-15,
+            "W/K",
+            () => ThermalLaws.Conductance<Real>(45, 60)
+        ),
     ];
 
     private static LawCheck Row(

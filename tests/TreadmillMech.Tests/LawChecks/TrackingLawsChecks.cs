@@ -102,6 +102,24 @@ public static class TrackingLawsChecks
             "m",
             () => TrackingLaws.LengthAtSteadyDrift<Real>(0.002, 0.020, 0.0005)
         ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffsetAtSteadyDrift)}",
+            "By hand: from 2 mm, half a millimetre a metre, 36 m",
+            Mark.Derived,
+            20,
+            1e-12,
+            "mm",
+            () => 1000 * TrackingLaws.OffsetAtSteadyDrift<Real>(0.002, 0.0005, 36)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.TurnsLeft)}",
+            "By hand: a quarter turn brought 3 mm a metre down to 1, an eighth is left",
+            Mark.Derived,
+            0.125,
+            1e-15,
+            "1",
+            () => TrackingLaws.TurnsLeft<Real>(0.25, 3, 1)
+        ),
     ];
 
     /// <summary>A belt three times as long as wide, with the strain that gives it the slenderness.</summary>

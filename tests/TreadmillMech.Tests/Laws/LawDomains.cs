@@ -134,6 +134,7 @@ internal static class LawDomains
             ["ThermalLaws.RunawayRatio"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
             ["ThermalLaws.CopperRise"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
             ["ThermalLaws.CopperTemperature"] = Positive(Down(0.5, 1), Up(1.2, 2), Up(10, 40)),
+            ["ThermalLaws.Conductance"] = Positive(Up(5, 200), Down(10, 120)),
             ["ThermalLaws.TimeToRise"] = Positive(Down(80, 120), Down(0, 20), Up(30, 70), Up(600, 7200)),
             ["ThermalLaws.LossRatio"] = Positive(Up(1.05, 3), Down(0, 2)),
             ["ThermalLaws.ShortTimeLoad"] = Positive(Down(600, 7200), Up(600, 7200), Up(0, 2)),
@@ -276,6 +277,8 @@ internal static class LawDomains
             ["TrackingLaws.StringDrift"] = Positive(Up(1e-4, 0.02), Up(0.8, 2), Down(2, 4)),
             ["TrackingLaws.BeamFactor"] = Positive(Up(0.8, 2), Down(0.35, 0.6), Up(5e-4, 0.02)),
             ["TrackingLaws.SettledOffset"] = Positive(Up(1e-4, 0.01), Up(1, 50)),
+            ["TrackingLaws.OffsetAtSteadyDrift"] = Positive(Up(0.001, 0.01), Up(1e-4, 5e-3), Up(1, 100)),
+            ["TrackingLaws.TurnsLeft"] = Positive(Up(0.1, 1), Down(0.003, 0.006), Up(5e-4, 0.002)),
             ["TrackingLaws.LengthAtSteadyDrift"] = Positive(Down(-0.005, 0.002), Up(0.003, 0.02), Down(1e-4, 5e-3)),
             ["TrackingLaws.LengthToOffset"] = Positive(
                 Down(-0.005, 0.002),

@@ -11,7 +11,7 @@ namespace TreadmillMech.Parts;
 /// </remarks>
 public static class RibSections
 {
-    private const double NearEnough = 0.1;
+    private const double NearEnough = 0.05;
 
     /// <summary>Distance from rib to rib.</summary>
     /// <param name="section">The section.</param>
@@ -36,7 +36,7 @@ public static class RibSections
     /// <param name="width">Width, 1 mm to 400 mm.</param>
     /// <param name="ribs">Number of ribs, 1 to 40.</param>
     /// <returns>
-    /// The section whose pitch is nearest; no answer where it is off by more than a tenth (common practice, no source): count
+    /// The section whose pitch is nearest; no answer where it is off by more than a twentieth (common practice, no source): count
     /// again.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>

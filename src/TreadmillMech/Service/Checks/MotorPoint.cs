@@ -54,7 +54,7 @@ public sealed record MotorPoint
 
     /// <summary>The point of a motor at a torque and a speed.</summary>
     /// <param name="motor">The motor; constant, resistance and friction must be known.</param>
-    /// <param name="torque">Torque at the shaft, -50 to 50 N m; negative where the load drives the motor.</param>
+    /// <param name="torque">Torque at the shaft, -100 to 100 N m; negative where the load drives the motor.</param>
     /// <param name="speed">Speed forwards, 0 to 1500 rad/s.</param>
     /// <param name="winding">Temperature of the winding, -20 to 250 deg C; the motor's own where null.</param>
     /// <param name="magnets">What warm magnets do; the constant as given where null.</param>
@@ -73,7 +73,7 @@ public sealed record MotorPoint
     )
     {
         ArgumentNullException.ThrowIfNull(motor);
-        double shaft = Si.Torque.ToSi(Guard.Within(torque, Si.Torque, -50, 50, nameof(torque)));
+        double shaft = Si.Torque.ToSi(Guard.Within(torque, Si.Torque, -100, 100, nameof(torque)));
         double turning = Si.RotationalSpeed.ToSi(Guard.Within(speed, Si.RotationalSpeed, 0, 1500, nameof(speed)));
         return MotorNumbers
             .Of(motor, winding, magnets)

@@ -20,7 +20,7 @@ public sealed record MotorReach
 
     /// <summary>The reach of a motor under a torque.</summary>
     /// <param name="motor">The motor; constant, resistance and friction must be known.</param>
-    /// <param name="torque">Torque at the shaft, 0 to 50 N m.</param>
+    /// <param name="torque">Torque at the shaft, 0 to 100 N m.</param>
     /// <param name="winding">Temperature of the winding, -20 to 250 deg C; the motor's own where null.</param>
     /// <param name="magnets">What warm magnets do; the constant as given where null.</param>
     /// <returns>The reach; no answer where an input is not known.</returns>
@@ -34,7 +34,7 @@ public sealed record MotorReach
     )
     {
         ArgumentNullException.ThrowIfNull(motor);
-        double shaft = Si.Torque.ToSi(Guard.Within(torque, Si.Torque, 0, 50, nameof(torque)));
+        double shaft = Si.Torque.ToSi(Guard.Within(torque, Si.Torque, 0, 100, nameof(torque)));
         return MotorNumbers.Of(motor, winding, magnets).Then(numbers => Within(motor, numbers, shaft));
     }
 

@@ -19,7 +19,7 @@ public sealed record SpeedRatioCheck
     /// <summary>The same by pitch diameters; no answer where the section is not known.</summary>
     public required Answer<Estimate<double>> PitchRatio { get; init; }
 
-    /// <summary>Error of the first against the second, to first order; no answer where the section is not known.</summary>
+    /// <summary>Error of the first against the second; no answer where the section is not known.</summary>
     public required Answer<Ratio> ErrorOfEffective { get; init; }
 
     /// <summary>The ratio of two pulleys.</summary>
@@ -44,15 +44,29 @@ public sealed record SpeedRatioCheck
             PitchRatio = differential.Then(b => Propagation.Of(Si.One, x => AtPitch(x[0], x[1], b), motor, roller)),
             ErrorOfEffective = differential.Then(b =>
                 Si.Ratio.FromSi(
-                    DriveBeltLaws.SpeedRatioError<Real>(
-                        DriveBeltLaws.PitchDiameter<Real>(motor.Value, b),
-                        DriveBeltLaws.PitchDiameter<Real>(roller.Value, b),
-                        -2 * b
+                    MeasurementLaws.DisplayError<Real>(
+                        DriveBeltLaws.SpeedRatio<Real>(motor.Value, roller.Value),
+                        AtPitch(motor.Value, roller.Value, b).Value
                     )
                 )
             ),
         };
     }
+
+    /// <summary>Error of the ratio where both diameters are taken too large by one length, such as a caliper over the ribs.</summary>
+    /// <param name="motorPulley">True diameter of the motor's pulley, 10 mm to 150 mm.</param>
+    /// <param name="rollerPulley">True diameter of the roller's pulley, 20 mm to 300 mm.</param>
+    /// <param name="tooLarge">Length by which both are taken too large, -10 mm to 10 mm.</param>
+    /// <returns>Relative error, to first order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static Ratio ErrorOf(Length motorPulley, Length rollerPulley, Length tooLarge) =>
+        Si.Ratio.FromSi(
+            DriveBeltLaws.SpeedRatioError<Real>(
+                Si.Length.ToSi(Guard.Within(motorPulley, Si.Length, 0.01, 0.15, nameof(motorPulley))),
+                Si.Length.ToSi(Guard.Within(rollerPulley, Si.Length, 0.02, 0.3, nameof(rollerPulley))),
+                Si.Length.ToSi(Guard.Within(tooLarge, Si.Length, -0.01, 0.01, nameof(tooLarge)))
+            )
+        );
 
     private static Dual<Real> AtPitch(Dual<Real> motor, Dual<Real> roller, double differential) =>
         DriveBeltLaws.SpeedRatio(

@@ -15,5 +15,6 @@ public readonly record struct BendingStiffness
     public static BendingStiffness FromNewtonSquareMeters(double value) => new(value);
 
     /// <summary>The stiffness with its unit, invariant.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{NewtonSquareMeters:0.######} N m2");
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{NewtonSquareMeters:0.######} N m2");
 }

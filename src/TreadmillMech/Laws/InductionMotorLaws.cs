@@ -141,7 +141,9 @@ public static class InductionMotorLaws
     /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
     /// <returns>Voltage, $V_e$ [V].</returns>
     /// <remarks>$$V_e = \frac{V X_m}{\sqrt{R_1^2 + (X_1 + X_m)^2}}$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T EquivalentVoltage<T>(T phaseVoltage, T statorResistance, T statorReactance, T magnetisingReactance)
         where T : struct, IReal<T>
@@ -157,7 +159,9 @@ public static class InductionMotorLaws
     /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
     /// <returns>Resistance, $R_e$ [ohm].</returns>
     /// <remarks>$$R_e = \frac{R_1 X_m^2}{R_1^2 + (X_1 + X_m)^2}$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T EquivalentResistance<T>(T statorResistance, T statorReactance, T magnetisingReactance)
         where T : struct, IReal<T> => FieldResistance(statorResistance, statorReactance, magnetisingReactance, 1);
@@ -169,7 +173,9 @@ public static class InductionMotorLaws
     /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
     /// <returns>Reactance, $X_e$ [ohm].</returns>
     /// <remarks>$$X_e = X_m\,\frac{R_1^2 + X_1(X_1 + X_m)}{R_1^2 + (X_1 + X_m)^2}$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T EquivalentReactance<T>(T statorResistance, T statorReactance, T magnetisingReactance)
         where T : struct, IReal<T> => FieldReactance(statorResistance, statorReactance, magnetisingReactance, 1);
@@ -184,12 +190,7 @@ public static class InductionMotorLaws
     /// <remarks>$$s_b = \frac{R_2}{\sqrt{R_e^2 + (X_e + X_2)^2}}$$</remarks>
     [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, eq. 6.34: slip at maximum torque")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static T BreakdownSlip<T>(
-        T equivalentResistance,
-        T equivalentReactance,
-        T rotorResistance,
-        T rotorReactance
-    )
+    public static T BreakdownSlip<T>(T equivalentResistance, T equivalentReactance, T rotorResistance, T rotorReactance)
         where T : struct, IReal<T>
     {
         T reactance = equivalentReactance + rotorReactance;
@@ -228,7 +229,9 @@ public static class InductionMotorLaws
     /// <param name="shaftSpeed">Speed of the shaft, $\omega$ [rad/s], above 0.</param>
     /// <returns>Torque [N m].</returns>
     /// <remarks>$$M_{shaft} = M - \frac{P_r}{\omega}$$</remarks>
-    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotational losses taken off at the shaft")]
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotational losses taken off at the shaft"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShaftTorque<T>(T gapTorque, T rotationalLoss, T shaftSpeed)
         where T : struct, IReal<T> => gapTorque - (rotationalLoss / shaftSpeed);

@@ -133,8 +133,7 @@ public static class ThermalLaws
     [Source("Subrahmanyam, Electric Drives, 2nd ed., ch. 5, overloading of motors")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ShortTimeLoad<T>(T time, T timeConstant, T constantLoss)
-        where T : struct, IReal<T> =>
-        T.Sqrt(((1 + constantLoss) * ShortTimeFactor(time, timeConstant)) - constantLoss);
+        where T : struct, IReal<T> => T.Sqrt(((1 + constantLoss) * ShortTimeFactor(time, timeConstant)) - constantLoss);
 
     /// <summary>Final rise from two readings, the second after twice the time of the first [K].</summary>
     /// <typeparam name="T">Number type.</typeparam>

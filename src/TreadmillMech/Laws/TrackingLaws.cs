@@ -94,8 +94,7 @@ public static class TrackingLaws
     [Source("Inverse of the linear restoring crown")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LengthToOffset<T>(T firstOffset, T settledOffset, T offset, T crownLength)
-        where T : struct, IReal<T> =>
-        crownLength * T.Log((settledOffset - firstOffset) / (settledOffset - offset));
+        where T : struct, IReal<T> => crownLength * T.Log((settledOffset - firstOffset) / (settledOffset - offset));
 
     /// <summary>Length in which a crown brings an offset down to 1/e, from two offsets [m].</summary>
     /// <typeparam name="T">Number type.</typeparam>

@@ -28,7 +28,12 @@ internal readonly record struct InductionCircuit
     internal InductionPoint At(double slip)
     {
         double rf = FieldResistance<Real>(slip);
-        double xf = InductionMotorLaws.FieldReactance<Real>(RotorResistance, RotorReactance, MagnetisingReactance, slip);
+        double xf = InductionMotorLaws.FieldReactance<Real>(
+            RotorResistance,
+            RotorReactance,
+            MagnetisingReactance,
+            slip
+        );
         double current = InductionMotorLaws.StatorCurrent<Real>(
             PhaseVoltage,
             StatorResistance,
@@ -56,12 +61,7 @@ internal readonly record struct InductionCircuit
             StatorReactance,
             MagnetisingReactance
         );
-        double gapSlip = InductionMotorLaws.BreakdownSlip<Real>(
-            resistance,
-            reactance,
-            RotorResistance,
-            RotorReactance
-        );
+        double gapSlip = InductionMotorLaws.BreakdownSlip<Real>(resistance, reactance, RotorResistance, RotorReactance);
         double gapTorque = InductionMotorLaws.BreakdownTorque<Real>(
             InductionMotorLaws.EquivalentVoltage<Real>(
                 PhaseVoltage,

@@ -162,7 +162,13 @@ public static class InductionMotorLawsChecks
             0.192,
             0.0005,
             "1",
-            () => InductionMotorLaws.BreakdownSlip<Real>(InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25), InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25), 0.144, 0.209)
+            () =>
+                InductionMotorLaws.BreakdownSlip<Real>(
+                    InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25),
+                    0.144,
+                    0.209
+                )
         ),
         new(
             $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownTorque)}",
@@ -171,13 +177,58 @@ public static class InductionMotorLawsChecks
             175,
             0.5,
             "N m",
-            () => InductionMotorLaws.BreakdownTorque<Real>(InductionMotorLaws.EquivalentVoltage<Real>(220 / Math.Sqrt(3), 0.294, 0.503, 13.25), InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25), InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25), 0.209, Rpm(1200))
+            () =>
+                InductionMotorLaws.BreakdownTorque<Real>(
+                    InductionMotorLaws.EquivalentVoltage<Real>(220 / Math.Sqrt(3), 0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25),
+                    0.209,
+                    Rpm(1200)
+                )
         ),
-        Generated.Check($"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentVoltage)}", "motor.open", "V", () => InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48)),
-        Generated.Check($"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentResistance)}", "motor.seenresistance", "ohm", () => InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48)),
-        Generated.Check($"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentReactance)}", "motor.seenreactance", "ohm", () => InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48)),
-        Generated.Check($"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownSlip)}", "motor.breakdownslip", "1", () => InductionMotorLaws.BreakdownSlip<Real>(InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48), InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48), 0.9, 2.0)),
-        Generated.Check($"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownTorque)}", "motor.breakdown", "N m", () => InductionMotorLaws.BreakdownTorque<Real>(InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48), InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48), InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48), 2.0, 60 * Math.PI)),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentVoltage)}",
+            "motor.open",
+            "V",
+            () => InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentResistance)}",
+            "motor.seenresistance",
+            "ohm",
+            () => InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentReactance)}",
+            "motor.seenreactance",
+            "ohm",
+            () => InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownSlip)}",
+            "motor.breakdownslip",
+            "1",
+            () =>
+                InductionMotorLaws.BreakdownSlip<Real>(
+                    InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48),
+                    0.9,
+                    2.0
+                )
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownTorque)}",
+            "motor.breakdown",
+            "N m",
+            () =>
+                InductionMotorLaws.BreakdownTorque<Real>(
+                    InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48),
+                    2.0,
+                    60 * Math.PI
+                )
+        ),
         new(
             $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.ShaftTorque)}",
             "By hand: 45 N m less 300 W at 100 rad/s",

@@ -92,7 +92,16 @@ public static class MeasurementLawsChecks
             32,
             0.5,
             "nm",
-            () => MeasurementLaws.CombinedUncertainty<Real>(MeasurementLaws.CombinedUncertainty<Real>(MeasurementLaws.CombinedUncertainty<Real>(25, 1, 9.7), 50_000_623 * -0.1, 0.58e-6), 50_000_623 * 11.5e-6, 0.029)
+            () =>
+                MeasurementLaws.CombinedUncertainty<Real>(
+                    MeasurementLaws.CombinedUncertainty<Real>(
+                        MeasurementLaws.CombinedUncertainty<Real>(25, 1, 9.7),
+                        50_000_623 * -0.1,
+                        0.58e-6
+                    ),
+                    50_000_623 * 11.5e-6,
+                    0.029
+                )
         ),
     ];
 

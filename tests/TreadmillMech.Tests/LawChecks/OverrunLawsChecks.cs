@@ -24,7 +24,12 @@ public static class OverrunLawsChecks
             "rad",
             () => OverrunLaws.Incline<Real>(0, 400, 800)
         ),
-        Generated.Check($"{nameof(OverrunLaws)}.{nameof(OverrunLaws.Incline)}", "overrun.incline", "rad", () => OverrunLaws.Incline<Real>(0.08, 45, 882.6)),
+        Generated.Check(
+            $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.Incline)}",
+            "overrun.incline",
+            "rad",
+            () => OverrunLaws.Incline<Real>(0.08, 45, 882.6)
+        ),
         new(
             $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.DeckFriction)}",
             "By hand: a 15 % grade without other drag",
@@ -34,7 +39,12 @@ public static class OverrunLawsChecks
             "1",
             () => OverrunLaws.DeckFriction<Real>(Math.Atan(0.15), 0, 800)
         ),
-        Generated.Check($"{nameof(OverrunLaws)}.{nameof(OverrunLaws.DeckFriction)}", "overrun.friction", "1", () => OverrunLaws.DeckFriction<Real>(0.16, 45, 882.6)),
+        Generated.Check(
+            $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.DeckFriction)}",
+            "overrun.friction",
+            "1",
+            () => OverrunLaws.DeckFriction<Real>(0.16, 45, 882.6)
+        ),
         new(
             $"{nameof(OverrunLaws)}.{nameof(OverrunLaws.SettledSpeed)}",
             "By hand: 0.6 N m against 0.2 N m at 100 rad/s",

@@ -83,7 +83,12 @@ public static class TrackingLawsChecks
             "m",
             () => TrackingLaws.LengthToOffset<Real>(0.010, 0.002, 0.004, 12)
         ),
-        Generated.Check($"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthToOffset)}", "track.length", "m", () => TrackingLaws.LengthToOffset<Real>(-0.004, 0.0096, 0.006, 12)),
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthToOffset)}",
+            "track.length",
+            "m",
+            () => TrackingLaws.LengthToOffset<Real>(-0.004, 0.0096, 0.006, 12)
+        ),
         new(
             $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.CrownLength)}",
             "By hand: an offset halved in 12 ln 2 m",

@@ -22,10 +22,7 @@ public sealed class MeterTableTests
         Assert.All(
             Enum.GetValues<MeteredQuantity>(),
             quantity =>
-                Assert.Contains(
-                    MeterTable.All,
-                    row => row.Quantity == quantity && row.Fitness == MeterFitness.Reads
-                )
+                Assert.Contains(MeterTable.All, row => row.Quantity == quantity && row.Fitness == MeterFitness.Reads)
         );
 
     // A rectifier's current flows in narrow pulses. What an averaging meter shows is the mean of its size times pi/(2 sqrt 2), the

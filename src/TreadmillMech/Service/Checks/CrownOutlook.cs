@@ -57,12 +57,11 @@ public sealed record CrownOutlook
                 ? Si.Length.FromSi(at)
                 : new Shortfall(Reason.InputUnknown, nameof(crownLength)),
             BeltToRail = reaches ? Si.Length.FromSi(ToRail(first, rail, drift, settled, crown)) : never,
-            Rail =
-                reaches
-                    ? drift > 0
-                        ? Side.Right
-                        : Side.Left
-                    : never,
+            Rail = reaches
+                ? drift > 0
+                    ? Side.Right
+                    : Side.Left
+                : never,
         };
     }
 

@@ -46,9 +46,7 @@ public static class DriveBeltTension
         return DriveBeltGeometry
             .Of(belt)
             .Then(geometry =>
-                Si.Force.FromSi(
-                    DriveBeltLaws.TensionOfHubForce<Real>(force, Si.Angle.ToSi(geometry.MotorPulleyWrap))
-                )
+                Si.Force.FromSi(DriveBeltLaws.TensionOfHubForce<Real>(force, Si.Angle.ToSi(geometry.MotorPulleyWrap)))
             );
     }
 

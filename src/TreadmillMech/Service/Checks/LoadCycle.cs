@@ -26,11 +26,7 @@ public static class LoadCycle
             ArgumentNullException.ThrowIfNull(spell, nameof(spells));
             double length = Si.Duration.ToSi(spell.Time);
             time += length;
-            load = SupplyLaws.RmsOfTwo<Real>(
-                SupplyLaws.RmsOfRamp<Real>(spell.From, spell.To),
-                length / time,
-                load
-            );
+            load = SupplyLaws.RmsOfTwo<Real>(SupplyLaws.RmsOfRamp<Real>(spell.From, spell.To), length / time, load);
         }
 
         return load;

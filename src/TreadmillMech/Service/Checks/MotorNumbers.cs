@@ -27,9 +27,7 @@ internal readonly record struct MotorNumbers(double Constant, double Resistance,
         }
 
         double now = Si.Celsius.ToSi(
-            winding is { } given
-                ? Guard.Within(given, Si.Celsius, -20, 250, nameof(winding))
-                : motor.WindingTemperature
+            winding is { } given ? Guard.Within(given, Si.Celsius, -20, 250, nameof(winding)) : motor.WindingTemperature
         );
         double cold = Si.MotorConstant.ToSi(constant);
         return new MotorNumbers(

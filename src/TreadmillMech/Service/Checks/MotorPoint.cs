@@ -75,10 +75,7 @@ public sealed record MotorPoint
         ArgumentNullException.ThrowIfNull(motor);
         double shaft = Si.Torque.ToSi(Guard.Within(torque, Si.Torque, -100, 100, nameof(torque)));
         double turning = Si.RotationalSpeed.ToSi(Guard.Within(speed, Si.RotationalSpeed, 0, 1500, nameof(speed)));
-        return MotorNumbers
-            .Of(motor, winding, magnets)
-            .Then(numbers => At(motor, numbers, shaft, turning))
-            .Flat();
+        return MotorNumbers.Of(motor, winding, magnets).Then(numbers => At(motor, numbers, shaft, turning)).Flat();
     }
 
     private static Answer<MotorPoint> At(DcMotor motor, MotorNumbers numbers, double torque, double speed)

@@ -94,15 +94,9 @@ public sealed record OverrunCheck
             Push = Si.Force.FromSi(push),
             CriticalGrade =
                 Math.Abs(other) < weight
-                    ? Si.Ratio.FromSi(
-                        Math.Tan(OverrunLaws.Incline<Real>(machine.Deck.Friction!.Value, other, weight))
-                    )
+                    ? Si.Ratio.FromSi(Math.Tan(OverrunLaws.Incline<Real>(machine.Deck.Friction!.Value, other, weight)))
                     : new Shortfall(Reason.NotInRange, nameof(demand.Rails), other, weight, "N"),
-            CriticalFriction = OverrunLaws.DeckFriction<Real>(
-                Math.Atan(Si.Ratio.ToSi(demand.Grade)),
-                other,
-                weight
-            ),
+            CriticalFriction = OverrunLaws.DeckFriction<Real>(Math.Atan(Si.Ratio.ToSi(demand.Grade)), other, weight),
             SettledSpeed =
                 state != OverrunState.Overruns ? new Shortfall(Reason.NotInRange, nameof(Push), 0, push, "N")
                 : settled is { } speed ? Si.Speed.FromSi(speed)

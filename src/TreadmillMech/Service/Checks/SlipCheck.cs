@@ -50,8 +50,14 @@ public sealed record SlipCheck
             ? 1
             : DriveBeltLaws.SpeedRatio<Real>(loop.Numbers.MotorPulleyDiameter, loop.Numbers.RollerPulleyDiameter);
         int pulleys = machine.DriveBelt is null ? 0 : 2;
-        Answer<Estimate<Ratio>> Slip(double? driven, string drivenName, double? driving, string drivingName, double by, int n) =>
-            Between((driven, drivenName), (driving, drivingName), by, ofSpeed, ofDiameter, n);
+        Answer<Estimate<Ratio>> Slip(
+            double? driven,
+            string drivenName,
+            double? driving,
+            string drivingName,
+            double by,
+            int n
+        ) => Between((driven, drivenName), (driving, drivingName), by, ofSpeed, ofDiameter, n);
         return new()
         {
             RunningBelt = Slip(belt, nameof(reading.Belt), roller, nameof(reading.DriveRoller), perRadian, 1),

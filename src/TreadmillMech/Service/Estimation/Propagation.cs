@@ -20,7 +20,13 @@ internal static class Propagation
         (
             dimension.ToSi(Guard.Within(reading.Value, dimension, from, to, name)),
             dimension.ToSi(
-                Guard.Within(reading.StandardUncertainty, dimension, 0, to, $"{name}.{nameof(reading.StandardUncertainty)}")
+                Guard.Within(
+                    reading.StandardUncertainty,
+                    dimension,
+                    0,
+                    to,
+                    $"{name}.{nameof(reading.StandardUncertainty)}"
+                )
             )
         );
 

@@ -40,8 +40,7 @@ internal static class ReadingCheck
         {
             MotorCurrentReading current => OfMotor(current)
                 ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current"),
-            MainsCurrentReading mains => OfMains(mains)
-                ?? BelowUnloaded<MainsCurrentReading>(visit, index, "current"),
+            MainsCurrentReading mains => OfMains(mains) ?? BelowUnloaded<MainsCurrentReading>(visit, index, "current"),
             MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power"),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",

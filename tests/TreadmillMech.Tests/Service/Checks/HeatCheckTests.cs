@@ -58,10 +58,7 @@ public sealed class HeatCheckTests
     [Fact]
     public void ALoadWithinTheLastingOneIsBorneForEver()
     {
-        Assert.Equal(
-            Reason.NotInRange,
-            ShortTimeCheck.Of(1, Duration.FromHours(1), 0.3).TimeAllowed.Missing.Why
-        );
+        Assert.Equal(Reason.NotInRange, ShortTimeCheck.Of(1, Duration.FromHours(1), 0.3).TimeAllowed.Missing.Why);
         Assert.True(
             ShortTimeCheck.Of(2, Duration.FromHours(1), 0).TimeAllowed.Value
                 > ShortTimeCheck.Of(3, Duration.FromHours(1), 0).TimeAllowed.Value
@@ -200,9 +197,7 @@ public sealed class HeatCheckTests
         Treadmill unknown = Example.Machine with { Motor = null };
         Assert.Equal(
             Reason.InputUnknown,
-            WorstHeat
-                .Of(unknown, Example.Walker, Fanned, Limit, Metres(0.3), Metres(3))
-                .Missing.Why
+            WorstHeat.Of(unknown, Example.Walker, Fanned, Limit, Metres(0.3), Metres(3)).Missing.Why
         );
         Assert.Throws<ArgumentOutOfRangeException>(() =>
             WorstHeat.Of(Example.Machine, Example.Walker, Fanned, Limit, Metres(3), Metres(1))
@@ -228,11 +223,7 @@ public sealed class HeatCheckTests
         };
         OperatingPoint point = machine.At(Example.Runner);
         CircuitCheck check = CircuitCheck.Of(machine, Example.Runner).Value;
-        Assert.Equal(
-            (double)point.MainsPower.Value.Watts / (230 * 0.7),
-            check.MainsCurrent.Amperes,
-            tolerance: 1e-9
-        );
+        Assert.Equal((double)point.MainsPower.Value.Watts / (230 * 0.7), check.MainsCurrent.Amperes, tolerance: 1e-9);
         Assert.Equal(
             new Shortfall(Reason.InputUnknown, "CircuitRating"),
             CircuitCheck.Of(Example.Machine, Example.Runner).Missing

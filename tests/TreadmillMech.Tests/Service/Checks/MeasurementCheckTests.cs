@@ -60,11 +60,7 @@ public sealed class MeasurementCheckTests
         double byFloor = (1 + (expected * expected)) / (1 + (0.011 * 0.011));
         double ofSlope = slope * Math.Sqrt(Math.Pow(0.001 / 0.16, 2) + Math.Pow(0.002 / 1.12, 2));
         double spread = Math.Sqrt(Math.Pow(byRise * ofSlope, 2) + Math.Pow(byFloor * 0.001, 2));
-        Assert.Equal(
-            spread,
-            check.AgainstHorizontal.Value.StandardUncertainty.DecimalFractions,
-            tolerance: 1e-9
-        );
+        Assert.Equal(spread, check.AgainstHorizontal.Value.StandardUncertainty.DecimalFractions, tolerance: 1e-9);
     }
 
     [Fact]
@@ -103,11 +99,7 @@ public sealed class MeasurementCheckTests
 
         // Two speeds of 0.5 % and three diameters of 1 %.
         double relative = Math.Sqrt((2 * 0.005 * 0.005) + (3 * 0.01 * 0.01));
-        Assert.Equal(
-            (1 - whole) * relative,
-            check.Whole.Value.StandardUncertainty.DecimalFractions,
-            tolerance: 1e-9
-        );
+        Assert.Equal((1 - whole) * relative, check.Whole.Value.StandardUncertainty.DecimalFractions, tolerance: 1e-9);
     }
 
     [Fact]

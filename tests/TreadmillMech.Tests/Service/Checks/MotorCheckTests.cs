@@ -48,8 +48,7 @@ public sealed class MotorCheckTests
             CanBrake = true,
         };
         MotorPoint point = MotorPoint.Of(motor, Torque.FromNewtonMeters(torque), Turning(speed)).Value;
-        double lost =
-            (double)point.CopperLoss.Watts + (1.5 * Math.Abs(point.Current.Amperes)) + (0.1 * speed);
+        double lost = (double)point.CopperLoss.Watts + (1.5 * Math.Abs(point.Current.Amperes)) + (0.1 * speed);
         Assert.Equal((double)point.ElectricalPower.Watts, (double)point.ShaftPower.Watts + lost, tolerance: 1e-9);
         Assert.Equal(torque < 0, point.Brakes);
         Assert.Equal(torque > 0, point.Efficiency.Found);
@@ -85,10 +84,7 @@ public sealed class MotorCheckTests
     {
         MotorPoint point = MotorPoint.Of(Plain, Torque.FromNewtonMeters(1.4), Turning(200)).Value;
         Assert.Equal(74.0 / 160, point.DutyRatio(ElectricPotential.FromVolts(160)).Value, tolerance: 1e-12);
-        Assert.Equal(
-            Reason.MotorCannotReachSpeed,
-            point.DutyRatio(ElectricPotential.FromVolts(60)).Missing.Why
-        );
+        Assert.Equal(Reason.MotorCannotReachSpeed, point.DutyRatio(ElectricPotential.FromVolts(60)).Missing.Why);
     }
 
     [Fact]
@@ -139,14 +135,7 @@ public sealed class MotorCheckTests
         };
         MotorReach reach = MotorReach.Of(motor, Torque.FromNewtonMeters(torque)).Value;
         MotorPoint point = MotorPoint
-            .Of(
-                motor with
-                {
-                    VoltageLimit = null,
-                },
-                Torque.FromNewtonMeters(torque),
-                reach.HighestSpeed.Value
-            )
+            .Of(motor with { VoltageLimit = null }, Torque.FromNewtonMeters(torque), reach.HighestSpeed.Value)
             .Value;
         Assert.Equal(120, point.Voltage.Volts, tolerance: 1e-9);
         Assert.True(reach.UnloadedSpeed.Value > reach.HighestSpeed.Value);
@@ -162,10 +151,7 @@ public sealed class MotorCheckTests
     public void TheHighestBeltSpeedTakesTheVoltageLimit()
     {
         Treadmill machine = OperatingPoints.Example.Machine;
-        machine = machine with
-        {
-            Motor = machine.Motor! with { VoltageLimit = ElectricPotential.FromVolts(100) },
-        };
+        machine = machine with { Motor = machine.Motor! with { VoltageLimit = ElectricPotential.FromVolts(100) } };
         Demand demand = OperatingPoints.Example.Walker;
         Speed highest = MotorReach.HighestBeltSpeed(machine, demand).Value;
         OperatingPoint there = OperatingPoints.Example.Machine.At(demand with { Speed = highest });

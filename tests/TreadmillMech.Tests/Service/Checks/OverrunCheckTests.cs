@@ -47,10 +47,7 @@ public sealed class OverrunCheckTests
     public void OnTheLevelTheMotorDrivesAndADriveOfFourQuadrantsBrakes()
     {
         Assert.Equal(OverrunState.MotorDrives, OverrunCheck.Of(Slippery, Example.Walker).Value.State);
-        Assert.Equal(
-            OverrunState.DriveBrakes,
-            OverrunCheck.Of(Machine(0.05, canBrake: true), Uphill).Value.State
-        );
+        Assert.Equal(OverrunState.DriveBrakes, OverrunCheck.Of(Machine(0.05, canBrake: true), Uphill).Value.State);
     }
 
     // The state agrees with the operating point, which refuses a motor torque that a one-quadrant drive cannot give.

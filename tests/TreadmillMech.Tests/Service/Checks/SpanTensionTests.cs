@@ -66,9 +66,7 @@ public sealed class SpanTensionTests
     [Fact]
     public void WithoutBendingBothAgree()
     {
-        SpanTension tension = SpanTension
-            .FromFrequency(Mass(0.06, 0), Span(0.3, 0), Hertz(60, 0), Bending(0, 0))
-            .Value;
+        SpanTension tension = SpanTension.FromFrequency(Mass(0.06, 0), Span(0.3, 0), Hertz(60, 0), Bending(0, 0)).Value;
         Assert.Equal(tension.AsString.Value.Newtons, tension.Tension.Value.Value.Newtons, tolerance: 1e-12);
         Assert.Equal(0, tension.ReadsHighBy.Value.DecimalFractions, tolerance: 1e-12);
     }
@@ -77,9 +75,7 @@ public sealed class SpanTensionTests
     public void ABendingThatSoundsHigherThanTheReadingContradictsIt() =>
         Assert.Equal(
             Reason.ReadingsContradict,
-            SpanTension
-                .FromFrequency(Mass(0.06, 0), Span(0.1, 0), Hertz(20, 0), Bending(1, 0))
-                .Missing.Why
+            SpanTension.FromFrequency(Mass(0.06, 0), Span(0.1, 0), Hertz(20, 0), Bending(1, 0)).Missing.Why
         );
 
     [Fact]
@@ -115,8 +111,5 @@ public sealed class SpanTensionTests
         new(Force.FromNewtons(value), Force.FromNewtons(uncertainty));
 
     private static Estimate<BendingStiffness> Bending(double value, double uncertainty) =>
-        new(
-            BendingStiffness.FromNewtonSquareMeters(value),
-            BendingStiffness.FromNewtonSquareMeters(uncertainty)
-        );
+        new(BendingStiffness.FromNewtonSquareMeters(value), BendingStiffness.FromNewtonSquareMeters(uncertainty));
 }

@@ -184,7 +184,13 @@ public sealed class TrackingCheckTests
     [InlineData(0, 0.25, 10, 9.9, Reason.NotObservable)]
     [InlineData(0, 0.25, 10, 13, Reason.ReadingsContradict)]
     [InlineData(0.25, 0.25, 10, 5, Reason.NotObservable)]
-    public void AChangeThatTellsNothingHasNoAnswer(double left, double right, double before, double after, Reason why) =>
+    public void AChangeThatTellsNothingHasNoAnswer(
+        double left,
+        double right,
+        double before,
+        double after,
+        Reason why
+    ) =>
         Assert.Equal(
             why,
             TrackingGain

@@ -128,7 +128,7 @@ internal static class Si
         static q => q.NewtonSquareMeters,
         TreadmillMech.BendingStiffness.FromNewtonSquareMeters
     );
-    internal static readonly Dimension<TemperatureDelta> Kelvins = new(
+    internal static readonly Dimension<TemperatureDelta> TemperatureRise = new(
         "K",
         static q => q.Kelvins,
         static v => TemperatureDelta.FromKelvins(v)

@@ -279,7 +279,7 @@ internal static class LawDomains
             ["TrackingLaws.SettledOffset"] = Positive(Up(1e-4, 0.01), Up(1, 50)),
             ["TrackingLaws.OffsetAtSteadyDrift"] = Positive(Up(0.001, 0.01), Up(1e-4, 5e-3), Up(1, 100)),
             ["TrackingLaws.TurnsLeft"] = Positive(Up(0.1, 1), Down(0.003, 0.006), Up(5e-4, 0.002)),
-            ["TrackingLaws.LengthAtSteadyDrift"] = Positive(Down(-0.005, 0.002), Up(0.003, 0.02), Down(1e-4, 5e-3)),
+            ["TrackingLaws.LengthAtSteadyDrift"] = Positive(Down(-0.005, 0.002), Up(0.003, 0.02), Down(5e-4, 5e-3)),
             ["TrackingLaws.LengthToOffset"] = Positive(
                 Down(-0.005, 0.002),
                 Down(0.012, 0.02),

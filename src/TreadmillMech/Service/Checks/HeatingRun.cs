@@ -25,7 +25,7 @@ public sealed record HeatingRun
         Si.ThermalConductance.FromSi(
             ThermalLaws.Conductance<Real>(
                 Si.Power.ToSi(Guard.Within(loss, Si.Power, 0.1, 5000, nameof(loss))),
-                Si.Kelvins.ToSi(FinalRise)
+                Si.TemperatureRise.ToSi(FinalRise)
             )
         );
 
@@ -56,7 +56,7 @@ public sealed record HeatingRun
         return new HeatingRun
         {
             TimeConstant = Si.Duration.FromSi(ThermalLaws.TimeConstantOfTwo<Real>(one, two, seconds)),
-            FinalRise = Si.Kelvins.FromSi(rise),
+            FinalRise = Si.TemperatureRise.FromSi(rise),
             FinalTemperature = Si.Celsius.FromSi(begin + rise),
         };
     }

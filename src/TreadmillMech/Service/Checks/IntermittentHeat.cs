@@ -29,7 +29,7 @@ public sealed record IntermittentHeat
         Duration coolingConstant
     )
     {
-        double final = Si.Kelvins.ToSi(Guard.Within(finalRise, Si.Kelvins, 1, 500, nameof(finalRise)));
+        double final = Si.TemperatureRise.ToSi(Guard.Within(finalRise, Si.TemperatureRise, 1, 500, nameof(finalRise)));
         double loaded = Si.Duration.ToSi(Guard.Within(load, Si.Duration, 1, 86400, nameof(load)));
         double resting = Si.Duration.ToSi(Guard.Within(rest, Si.Duration, 0, 86400, nameof(rest)));
         double heating = Si.Duration.ToSi(
@@ -41,8 +41,8 @@ public sealed record IntermittentHeat
         double highest = ThermalLaws.DutyCycleRise<Real>(final, loaded, resting, heating, cooling);
         return new()
         {
-            Highest = Si.Kelvins.FromSi(highest),
-            Lowest = Si.Kelvins.FromSi(ThermalLaws.RiseAfter<Real>(0, highest, resting, cooling)),
+            Highest = Si.TemperatureRise.FromSi(highest),
+            Lowest = Si.TemperatureRise.FromSi(ThermalLaws.RiseAfter<Real>(0, highest, resting, cooling)),
         };
     }
 }

@@ -145,7 +145,7 @@ public sealed class HeatCheckTests
     [Fact]
     public void TheWindingsTemperatureFollowsFromTwoResistances()
     {
-        WindingTemperature winding = WindingTemperature
+        WindingCheck winding = WindingCheck
             .Of(Ohms(1, 0.01), Temperature.FromDegreesCelsius(0), TemperatureDelta.FromKelvins(1), Ohms(2, 0.02))
             .Value;
         Assert.Equal(234.5, winding.Temperature.DegreesCelsius, tolerance: 1e-9);
@@ -154,7 +154,7 @@ public sealed class HeatCheckTests
         Assert.Equal(spread, winding.StandardUncertainty.Kelvins, tolerance: 1e-9);
         Assert.Equal(
             Reason.ReadingsContradict,
-            WindingTemperature
+            WindingCheck
                 .Of(Ohms(1, 0), Temperature.FromDegreesCelsius(20), TemperatureDelta.Zero, Ohms(0.3, 0))
                 .Missing.Why
         );

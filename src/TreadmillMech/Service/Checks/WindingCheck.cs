@@ -11,7 +11,7 @@ namespace TreadmillMech.Service.Checks;
 /// motor, brushes and their place on the commutator add more than the copper's change; turn the shaft and read several times.
 /// Unplugged, capacitors dead.
 /// </remarks>
-public sealed record WindingTemperature
+public sealed record WindingCheck
 {
     private const double Coldest = -60;
     private const double Hottest = 400;
@@ -32,7 +32,7 @@ public sealed record WindingTemperature
     /// <param name="hot">Resistance now, 0.01 to 400 ohm.</param>
     /// <returns>The temperature; no answer where it would be one that no winding has.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public static Answer<WindingTemperature> Of(
+    public static Answer<WindingCheck> Of(
         Estimate<ElectricResistance> cold,
         Temperature coldTemperature,
         TemperatureDelta coldUncertainty,
@@ -43,7 +43,7 @@ public sealed record WindingTemperature
         (double Value, double Uncertainty) now = Propagation.Read(hot, Si.Resistance, 0.01, 400);
         (double Value, double Uncertainty) room = (
             Si.Celsius.ToSi(Guard.Within(coldTemperature, Si.Celsius, -20, 60, nameof(coldTemperature))),
-            Si.Kelvins.ToSi(Guard.Within(coldUncertainty, Si.Kelvins, 0, 20, nameof(coldUncertainty)))
+            Si.TemperatureRise.ToSi(Guard.Within(coldUncertainty, Si.TemperatureRise, 0, 20, nameof(coldUncertainty)))
         );
         (double temperature, double uncertainty) = Propagation.Of(
             static x => ThermalLaws.CopperTemperature(x[0], x[1], x[2]),
@@ -52,11 +52,11 @@ public sealed record WindingTemperature
             room
         );
         return temperature is >= Coldest and <= Hottest
-            ? new WindingTemperature
+            ? new WindingCheck
             {
                 Temperature = Si.Celsius.FromSi(temperature),
-                StandardUncertainty = Si.Kelvins.FromSi(uncertainty),
-                Rise = Si.Kelvins.FromSi(temperature - room.Value),
+                StandardUncertainty = Si.TemperatureRise.FromSi(uncertainty),
+                Rise = Si.TemperatureRise.FromSi(temperature - room.Value),
             }
             : new Shortfall(
                 Reason.ReadingsContradict,

@@ -133,4 +133,14 @@ internal static class Si
         static q => q.VoltSecondsPerRadian,
         static v => TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(v)
     );
+    internal static readonly Dimension<BendingStiffness> BendingStiffness = new(
+        "N m2",
+        static q => q.NewtonSquareMeters,
+        TreadmillMech.BendingStiffness.FromNewtonSquareMeters
+    );
+    internal static readonly Dimension<TemperatureDelta> TemperatureRise = new(
+        "K",
+        static q => q.Kelvins,
+        static v => TemperatureDelta.FromKelvins(v)
+    );
 }

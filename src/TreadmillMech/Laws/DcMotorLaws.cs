@@ -136,4 +136,38 @@ public static class DcMotorLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T DutyRatio<T>(T motorVoltage, T busVoltage)
         where T : struct, IReal<T> => motorVoltage / busVoltage;
+
+    /// <summary>Electrical power at the motor's terminals [W].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="voltage">Voltage at the terminals, $V$ [V].</param>
+    /// <param name="current">Armature current, $I$ [A].</param>
+    /// <returns>Power, $P$ [W]; negative where the motor brakes and gives power back.</returns>
+    /// <remarks>$$P = V I$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., ch. 7, example 7.1")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TerminalPower<T>(T voltage, T current)
+        where T : struct, IReal<T> => voltage * current;
+
+    /// <summary>Mechanical power at a shaft [W].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="torque">Torque at the shaft, $M$ [N m].</param>
+    /// <param name="speed">Speed, $\omega$ [rad/s].</param>
+    /// <returns>Power, $P$ [W].</returns>
+    /// <remarks>$$P = M\omega$$</remarks>
+    [Source("Definition of power; Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., ch. 7, example 7.1")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ShaftPower<T>(T torque, T speed)
+        where T : struct, IReal<T> => torque * speed;
+
+    /// <summary>Torque at the shaft for an armature current [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="current">Armature current, $I$ [A].</param>
+    /// <param name="frictionTorque">Torque lost inside the motor, $M_f$ [N m].</param>
+    /// <param name="motorConstant">Motor constant, $k$ [N m/A].</param>
+    /// <returns>Torque at the shaft, $M$ [N m].</returns>
+    /// <remarks>$$M = kI - M_f$$ turning forwards.</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., ch. 7")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Torque<T>(T current, T frictionTorque, T motorConstant)
+        where T : struct, IReal<T> => (motorConstant * current) - frictionTorque;
 }

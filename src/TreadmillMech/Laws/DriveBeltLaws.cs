@@ -105,4 +105,26 @@ public static class DriveBeltLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T TensionOfHubForce<T>(T hubForce, T wrap)
         where T : struct, IReal<T> => 0.5 * hubForce / T.SinCos(0.5 * wrap).Sin;
+
+    /// <summary>Width of a ribbed belt [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="ribPitch">Distance from rib to rib, $e$ [m].</param>
+    /// <param name="ribs">Ribs, $n$ [1].</param>
+    /// <returns>Nominal width, $b$ [m].</returns>
+    /// <remarks>$$b = n\,e$$</remarks>
+    [Source("ISO 9982: V-ribbed belts, nominal width from the number of ribs; from memory")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RibbedWidth<T>(T ribPitch, T ribs)
+        where T : struct, IReal<T> => ribPitch * ribs;
+
+    /// <summary>Pitch diameter of a ribbed pulley: where the cord runs [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="effectiveDiameter">Effective diameter, $d_e$ [m].</param>
+    /// <param name="lineDifferential">Effective line differential, $b_e$ [m].</param>
+    /// <returns>Pitch diameter, $d_p$ [m].</returns>
+    /// <remarks>$$d_p = d_e + 2 b_e$$ The exact place of the cord is that of the belt at hand.</remarks>
+    [Source("ISO 9981:2020, 5.4: pitch diameter of a V-ribbed pulley")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T PitchDiameter<T>(T effectiveDiameter, T lineDifferential)
+        where T : struct, IReal<T> => effectiveDiameter + (2 * lineDifferential);
 }

@@ -132,4 +132,107 @@ public static class InductionMotorLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Torque<T>(T airGapPower, T synchronousSpeed)
         where T : struct, IReal<T> => airGapPower / synchronousSpeed;
+
+    /// <summary>Voltage that the rotor sees: of one phase, with the rotor open [V].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="phaseVoltage">Voltage of one phase, root mean square, $V$ [V].</param>
+    /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
+    /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
+    /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
+    /// <returns>Voltage, $V_e$ [V].</returns>
+    /// <remarks>$$V_e = \frac{V X_m}{\sqrt{R_1^2 + (X_1 + X_m)^2}}$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T EquivalentVoltage<T>(T phaseVoltage, T statorResistance, T statorReactance, T magnetisingReactance)
+        where T : struct, IReal<T>
+    {
+        T sum = statorReactance + magnetisingReactance;
+        return phaseVoltage * magnetisingReactance / T.Sqrt((statorResistance * statorResistance) + (sum * sum));
+    }
+
+    /// <summary>Resistance that the rotor sees: stator and magnetising branch side by side [ohm].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
+    /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
+    /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
+    /// <returns>Resistance, $R_e$ [ohm].</returns>
+    /// <remarks>$$R_e = \frac{R_1 X_m^2}{R_1^2 + (X_1 + X_m)^2}$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T EquivalentResistance<T>(T statorResistance, T statorReactance, T magnetisingReactance)
+        where T : struct, IReal<T> => FieldResistance(statorResistance, statorReactance, magnetisingReactance, 1);
+
+    /// <summary>Reactance that the rotor sees: stator and magnetising branch side by side [ohm].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="statorResistance">Stator resistance, $R_1$ [ohm].</param>
+    /// <param name="statorReactance">Stator reactance, $X_1$ [ohm].</param>
+    /// <param name="magnetisingReactance">Magnetising reactance, $X_m$ [ohm].</param>
+    /// <returns>Reactance, $X_e$ [ohm].</returns>
+    /// <remarks>$$X_e = X_m\,\frac{R_1^2 + X_1(X_1 + X_m)}{R_1^2 + (X_1 + X_m)^2}$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, Thevenin equivalent of stator and magnetising branch"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T EquivalentReactance<T>(T statorResistance, T statorReactance, T magnetisingReactance)
+        where T : struct, IReal<T> => FieldReactance(statorResistance, statorReactance, magnetisingReactance, 1);
+
+    /// <summary>Slip at the largest torque across the air gap [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="equivalentResistance">Resistance that the rotor sees, $R_e$ [ohm].</param>
+    /// <param name="equivalentReactance">Reactance that the rotor sees, $X_e$ [ohm].</param>
+    /// <param name="rotorResistance">Rotor resistance, $R_2$ [ohm].</param>
+    /// <param name="rotorReactance">Rotor reactance, $X_2$ [ohm].</param>
+    /// <returns>Slip, $s_b$ [1]; above 1 the torque rises down to standstill.</returns>
+    /// <remarks>$$s_b = \frac{R_2}{\sqrt{R_e^2 + (X_e + X_2)^2}}$$</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, eq. 6.34: slip at maximum torque")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BreakdownSlip<T>(T equivalentResistance, T equivalentReactance, T rotorResistance, T rotorReactance)
+        where T : struct, IReal<T>
+    {
+        T reactance = equivalentReactance + rotorReactance;
+        return rotorResistance / T.Sqrt((equivalentResistance * equivalentResistance) + (reactance * reactance));
+    }
+
+    /// <summary>Largest torque across the air gap while driving [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="equivalentVoltage">Voltage that the rotor sees, $V_e$ [V].</param>
+    /// <param name="equivalentResistance">Resistance that the rotor sees, $R_e$ [ohm].</param>
+    /// <param name="equivalentReactance">Reactance that the rotor sees, $X_e$ [ohm].</param>
+    /// <param name="rotorReactance">Rotor reactance, $X_2$ [ohm].</param>
+    /// <param name="synchronousSpeed">Synchronous speed, $\omega_s$ [rad/s], above 0.</param>
+    /// <returns>Torque, $M_b$ [N m].</returns>
+    /// <remarks>$$M_b = \frac{3 V_e^2}{2\omega_s\left(R_e + \sqrt{R_e^2 + (X_e + X_2)^2}\right)}$$ The rotor's resistance moves its slip, not its size.</remarks>
+    [Source("Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.5, eq. 6.36: maximum torque")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BreakdownTorque<T>(
+        T equivalentVoltage,
+        T equivalentResistance,
+        T equivalentReactance,
+        T rotorReactance,
+        T synchronousSpeed
+    )
+        where T : struct, IReal<T>
+    {
+        T reactance = equivalentReactance + rotorReactance;
+        T impedance = T.Sqrt((equivalentResistance * equivalentResistance) + (reactance * reactance));
+        return 1.5 * equivalentVoltage * equivalentVoltage / (synchronousSpeed * (equivalentResistance + impedance));
+    }
+
+    /// <summary>Torque at the shaft [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="gapTorque">Torque across the air gap, $M$ [N m].</param>
+    /// <param name="rotationalLoss">Power lost by friction, fan and iron, $P_r$ [W].</param>
+    /// <param name="shaftSpeed">Speed of the shaft, $\omega$ [rad/s], above 0.</param>
+    /// <returns>Torque [N m].</returns>
+    /// <remarks>$$M_{shaft} = M - \frac{P_r}{\omega}$$</remarks>
+    [Source(
+        "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., 6.4, example 6.2: rotational losses taken off at the shaft"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ShaftTorque<T>(T gapTorque, T rotationalLoss, T shaftSpeed)
+        where T : struct, IReal<T> => gapTorque - (rotationalLoss / shaftSpeed);
 }

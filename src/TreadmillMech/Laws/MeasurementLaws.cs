@@ -78,4 +78,20 @@ public static class MeasurementLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RelativeUncertaintyOfTwo<T>(T first, T second)
         where T : struct, IReal<T> => T.Sqrt((first * first) + (second * second));
+
+    /// <summary>Standard uncertainty with one more independent reading in it [1], in the unit of the result.</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="before">Standard uncertainty without that reading, $u_0$ [1], in the unit of the result.</param>
+    /// <param name="sensitivity">Derivative of the result by the reading, over the unit of both, $c$ [1].</param>
+    /// <param name="uncertainty">Standard uncertainty of the reading, over its unit, $u$ [1].</param>
+    /// <returns>Standard uncertainty [1].</returns>
+    /// <remarks>$$\sqrt{u_0^2 + (c\,u)^2}$$ to first order.</remarks>
+    [Source("JCGM 100:2008, 5.1.2, eq. 10")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CombinedUncertainty<T>(T before, T sensitivity, T uncertainty)
+        where T : struct, IReal<T>
+    {
+        T share = sensitivity * uncertainty;
+        return T.Sqrt((before * before) + (share * share));
+    }
 }

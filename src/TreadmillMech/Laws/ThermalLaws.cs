@@ -98,4 +98,74 @@ public static class ThermalLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CopperTemperature<T>(T coldResistance, T hotResistance, T coldTemperature)
         where T : struct, IReal<T> => (hotResistance / coldResistance * (coldTemperature + 234.5)) - 234.5;
+
+    /// <summary>Time until a temperature rise is reached under a constant power [s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="finalRise">Rise it would reach in the end, $\theta_f$ [K].</param>
+    /// <param name="firstRise">Rise at the beginning, $\theta_0$ [K].</param>
+    /// <param name="rise">Rise to be reached, $\theta$ [K], between the other two.</param>
+    /// <param name="timeConstant">Time constant, $\tau$ [s], above 0.</param>
+    /// <returns>Time, $t$ [s]; no number where the rise is never reached.</returns>
+    /// <remarks>$$t = \tau \ln\frac{\theta_f - \theta_0}{\theta_f - \theta}$$ also for cooling.</remarks>
+    [Source("Inverse of the heating curve; Theraja, A Textbook of Electrical Technology, vol. III, ch. 45")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TimeToRise<T>(T finalRise, T firstRise, T rise, T timeConstant)
+        where T : struct, IReal<T> => timeConstant * T.Log((finalRise - firstRise) / (finalRise - rise));
+
+    /// <summary>Losses at a load over those at the load borne for ever [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Load over the one borne for ever, $p$ [1].</param>
+    /// <param name="constantLoss">Constant losses over the copper's at that load, $\alpha$ [1], 0 or more.</param>
+    /// <returns>Ratio of losses [1].</returns>
+    /// <remarks>$$\frac{\alpha + p^2}{\alpha + 1}$$ the copper's losses go with the square of the load.</remarks>
+    [Source("Subrahmanyam, Electric Drives, 2nd ed., ch. 5, overloading of motors")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LossRatio<T>(T load, T constantLoss)
+        where T : struct, IReal<T> => (constantLoss + (load * load)) / (constantLoss + 1);
+
+    /// <summary>Load that may be borne for a short time from cold, over the one borne for ever [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="time">Time of the load, $t$ [s], above 0.</param>
+    /// <param name="timeConstant">Heating time constant, $\tau$ [s], above 0.</param>
+    /// <param name="constantLoss">Constant losses over the copper's at the load borne for ever, $\alpha$ [1], 0 or more.</param>
+    /// <returns>Load ratio, $p$ [1].</returns>
+    /// <remarks>$$p = \sqrt{\frac{1 + \alpha}{1 - e^{-t/\tau}} - \alpha}$$</remarks>
+    [Source("Subrahmanyam, Electric Drives, 2nd ed., ch. 5, overloading of motors")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ShortTimeLoad<T>(T time, T timeConstant, T constantLoss)
+        where T : struct, IReal<T> => T.Sqrt(((1 + constantLoss) * ShortTimeFactor(time, timeConstant)) - constantLoss);
+
+    /// <summary>Final rise from two readings, the second after twice the time of the first [K].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstRise">Rise after the time, $\theta_1$ [K].</param>
+    /// <param name="secondRise">Rise after twice that time, $\theta_2$ [K], above the first and below twice the first.</param>
+    /// <returns>Final rise, $\theta_f$ [K].</returns>
+    /// <remarks>$$\theta_f = \frac{\theta_1^2}{2\theta_1 - \theta_2}$$ from cold, under a constant load.</remarks>
+    [Source("Heating curve at two equally spaced times, exp(-2t/T) as the square of exp(-t/T)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FinalRiseOfTwo<T>(T firstRise, T secondRise)
+        where T : struct, IReal<T> => firstRise * firstRise / ((2 * firstRise) - secondRise);
+
+    /// <summary>Heating time constant from two readings, the second after twice the time of the first [s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstRise">Rise after the time, $\theta_1$ [K].</param>
+    /// <param name="secondRise">Rise after twice that time, $\theta_2$ [K], above the first and below twice the first.</param>
+    /// <param name="time">The time, $t$ [s].</param>
+    /// <returns>Time constant, $\tau$ [s].</returns>
+    /// <remarks>$$\tau = \frac{t}{\ln\dfrac{\theta_1}{\theta_2 - \theta_1}}$$</remarks>
+    [Source("Heating curve at two equally spaced times, exp(-2t/T) as the square of exp(-t/T)")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TimeConstantOfTwo<T>(T firstRise, T secondRise, T time)
+        where T : struct, IReal<T> => time / T.Log(firstRise / (secondRise - firstRise));
+
+    /// <summary>Thermal conductance from a lasting power and the rise it leads to [W/K].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="power">Power turned into heat, $P$ [W].</param>
+    /// <param name="finalRise">Rise once the temperature stands, $\theta_f$ [K], above 0.</param>
+    /// <returns>Conductance, $G$ [W/K].</returns>
+    /// <remarks>$$G = \frac{P}{\theta_f}$$</remarks>
+    [Source("Steady state of first-order heating; Theraja, A Textbook of Electrical Technology, vol. III, ch. 45")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Conductance<T>(T power, T finalRise)
+        where T : struct, IReal<T> => power / finalRise;
 }

@@ -82,4 +82,66 @@ public static class TrackingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ObservedGain<T>(T driftChange, T skewChange, T centreDistance, T loopLength)
         where T : struct, IReal<T> => driftChange / StringDrift(skewChange, centreDistance, loopLength);
+
+    /// <summary>Length of belt that passes until an offset is reached on a crowned roller [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="settledOffset">Offset at which it settles, $y_\infty$ [m].</param>
+    /// <param name="offset">Offset to be reached, $y$ [m], between the other two.</param>
+    /// <param name="crownLength">Length in which the crown brings an offset down to 1/e, $\lambda$ [m], above 0.</param>
+    /// <returns>Length of belt, $x$ [m]; no number where it never gets there.</returns>
+    /// <remarks>$$x = \lambda \ln\frac{y_\infty - y_0}{y_\infty - y}$$</remarks>
+    [Source("Inverse of the linear restoring crown")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LengthToOffset<T>(T firstOffset, T settledOffset, T offset, T crownLength)
+        where T : struct, IReal<T> => crownLength * T.Log((settledOffset - firstOffset) / (settledOffset - offset));
+
+    /// <summary>Length in which a crown brings an offset down to 1/e, from two offsets [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="settledOffset">Offset at which it settles, $y_\infty$ [m].</param>
+    /// <param name="offset">Offset afterwards, $y$ [m], between the other two.</param>
+    /// <param name="length">Length of belt passed between the two, $x$ [m].</param>
+    /// <returns>Crown length, $\lambda$ [m].</returns>
+    /// <remarks>$$\lambda = \frac{x}{\ln\dfrac{y_\infty - y_0}{y_\infty - y}}$$</remarks>
+    [Source("Inverse of the linear restoring crown")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CrownLength<T>(T firstOffset, T settledOffset, T offset, T length)
+        where T : struct, IReal<T> => length / T.Log((settledOffset - firstOffset) / (settledOffset - offset));
+
+    /// <summary>Length of belt that passes until an offset is reached where nothing centres the belt [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="offset">Offset to be reached, $y$ [m].</param>
+    /// <param name="driftPerMeter">Drift for each metre of belt, $y'$ [1], not 0.</param>
+    /// <returns>Length of belt, $x$ [m]; negative where it drifts away from that offset.</returns>
+    /// <remarks>$$x = \frac{y - y_0}{y'}$$ the limit of a very long crown length.</remarks>
+    [Source("Steady drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LengthAtSteadyDrift<T>(T firstOffset, T offset, T driftPerMeter)
+        where T : struct, IReal<T> => (offset - firstOffset) / driftPerMeter;
+
+    /// <summary>Offset after a length of belt has passed where nothing centres the belt [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstOffset">Offset at the beginning, $y_0$ [m].</param>
+    /// <param name="driftPerMeter">Drift for each metre of belt, $y'$ [1].</param>
+    /// <param name="length">Length of belt passed, $x$ [m].</param>
+    /// <returns>Offset [m].</returns>
+    /// <remarks>$$y = y_0 + y' x$$</remarks>
+    [Source("Steady drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OffsetAtSteadyDrift<T>(T firstOffset, T driftPerMeter, T length)
+        where T : struct, IReal<T> => firstOffset + (driftPerMeter * length);
+
+    /// <summary>Turns still needed until a drift is nothing, from what the turns given did [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="turns">Turns given, $n$ [1].</param>
+    /// <param name="driftBefore">Drift for each metre before them, $d_0$ [1].</param>
+    /// <param name="driftAfter">Drift for each metre after them, $d_1$ [1], not that before.</param>
+    /// <returns>Turns [1]; positive in the direction of those given.</returns>
+    /// <remarks>$$n\,\frac{d_1}{d_0 - d_1}$$ the drift changes in proportion to the turns.</remarks>
+    [Source("Rule of three on the string drift")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T TurnsLeft<T>(T turns, T driftBefore, T driftAfter)
+        where T : struct, IReal<T> => turns * driftAfter / (driftBefore - driftAfter);
 }

@@ -79,4 +79,26 @@ public sealed record DriveBelt
         get;
         init => field = Guard.Within(value, Si.MassPerLength, 0.001, 1);
     }
+
+    /// <summary>Section of the ribs; null where not known. <see cref="RibSections.Of"/> tells it from width and ribs.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>
+    public RibSection? Section
+    {
+        get;
+        init => field = value is { } section ? Guard.Defined(section) : null;
+    }
+
+    /// <summary>Number of ribs, 1 to 40; null where not counted.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside the range.</exception>
+    public int? Ribs
+    {
+        get;
+        init => field = value is { } ribs ? (int)Guard.Within(ribs, Si.One, 1, 40) : null;
+    }
+
+    /// <summary>Nominal width; no answer where section or ribs are not known.</summary>
+    public Answer<Length> Width =>
+        Section is not { } section ? new Shortfall(Reason.InputUnknown, nameof(Section))
+        : Ribs is not { } ribs ? new Shortfall(Reason.InputUnknown, nameof(Ribs))
+        : RibSections.Width(section, ribs);
 }

@@ -8,6 +8,8 @@ namespace TreadmillMech.Parts;
 /// <remarks>Reactances are those at the rated frequency; at another they go with it. Iron loss counts as rotational loss.</remarks>
 public sealed record InductionMotor
 {
+    internal const double LeastSlip = 1e-6;
+
     /// <summary>Frequency at which the reactances hold, 10 Hz to 400 Hz.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is outside the range.</exception>
     public required Frequency RatedFrequency
@@ -80,25 +82,48 @@ public sealed record InductionMotor
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public InductionPoint At(ElectricPotential lineVoltage, Frequency frequency, Ratio slip)
     {
-        double phase =
-            Si.Voltage.ToSi(Guard.Within(lineVoltage, Si.Voltage, 1, 700, nameof(lineVoltage))) / Math.Sqrt(3);
+        InductionCircuit circuit = Circuit(lineVoltage, frequency);
+        return circuit.At(Si.Ratio.ToSi(Guard.Within(slip, Si.Ratio, LeastSlip, 1, nameof(slip))));
+    }
+
+    /// <summary>The largest torque at a voltage and a frequency, and where it stands.</summary>
+    /// <param name="lineVoltage">Voltage between two lines, root mean square, 1 V to 700 V.</param>
+    /// <param name="frequency">Frequency of the inverter, 1 Hz to 400 Hz.</param>
+    /// <returns>Breakdown torque at the shaft, and slip and speed there.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public InductionBreakdown Breakdown(ElectricPotential lineVoltage, Frequency frequency) =>
+        Circuit(lineVoltage, frequency).Breakdown();
+
+    /// <summary>The motor where it gives a torque, on the steady side of its curve.</summary>
+    /// <param name="lineVoltage">Voltage between two lines, root mean square, 1 V to 700 V.</param>
+    /// <param name="frequency">Frequency of the inverter, 1 Hz to 400 Hz.</param>
+    /// <param name="shaftTorque">Torque at the shaft, 0 to 1000 N m: driving.</param>
+    /// <returns>
+    /// Slip, speed, current and so on there; no answer where the torque is above the largest at this voltage and frequency.
+    /// </returns>
+    /// <remarks>The slip is sought between nothing and that of the largest torque, where it is unique.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public Answer<InductionPoint> AtTorque(ElectricPotential lineVoltage, Frequency frequency, Torque shaftTorque)
+    {
+        InductionCircuit circuit = Circuit(lineVoltage, frequency);
+        return circuit.AtTorque(Si.Torque.ToSi(Guard.Within(shaftTorque, Si.Torque, 0, 1000, nameof(shaftTorque))));
+    }
+
+    private InductionCircuit Circuit(ElectricPotential lineVoltage, Frequency frequency)
+    {
+        double volts = Si.Voltage.ToSi(Guard.Within(lineVoltage, Si.Voltage, 1, 700, nameof(lineVoltage)));
         double hertz = Si.Frequency.ToSi(Guard.Within(frequency, Si.Frequency, 1, 400, nameof(frequency)));
-        double s = Si.Ratio.ToSi(Guard.Within(slip, Si.Ratio, 1e-6, 1, nameof(slip)));
         double scale = hertz / Si.Frequency.ToSi(RatedFrequency);
-        double r1 = Si.Resistance.ToSi(StatorResistance);
-        double x1 = scale * Si.Resistance.ToSi(StatorReactance);
-        double r2 = Si.Resistance.ToSi(RotorResistance);
-        double x2 = scale * Si.Resistance.ToSi(RotorReactance);
-        double xm = scale * Si.Resistance.ToSi(MagnetisingReactance);
-        double rf = InductionMotorLaws.FieldResistance<Real>(r2, x2, xm, s);
-        double xf = InductionMotorLaws.FieldReactance<Real>(r2, x2, xm, s);
-        double current = InductionMotorLaws.StatorCurrent<Real>(phase, r1, x1, rf, xf);
-        double powerFactor = InductionMotorLaws.PowerFactor<Real>(r1, x1, rf, xf);
-        double synchronous = InductionMotorLaws.SynchronousSpeed<Real>(2 * Math.PI * hertz, PolePairs);
-        double speed = InductionMotorLaws.ShaftSpeed<Real>(synchronous, s);
-        double gap = InductionMotorLaws.AirGapPower<Real>(current, rf);
-        double input = 3 * phase * current * powerFactor;
-        double shaft = (InductionMotorLaws.Torque<Real>(gap, synchronous) * speed) - Si.Power.ToSi(RotationalLoss);
-        return new(current, powerFactor, speed, input, shaft);
+        return new()
+        {
+            PhaseVoltage = volts / Math.Sqrt(3),
+            SynchronousSpeed = InductionMotorLaws.SynchronousSpeed<Real>(2 * Math.PI * hertz, PolePairs),
+            StatorResistance = Si.Resistance.ToSi(StatorResistance),
+            StatorReactance = scale * Si.Resistance.ToSi(StatorReactance),
+            RotorResistance = Si.Resistance.ToSi(RotorResistance),
+            RotorReactance = scale * Si.Resistance.ToSi(RotorReactance),
+            MagnetisingReactance = scale * Si.Resistance.ToSi(MagnetisingReactance),
+            RotationalLoss = Si.Power.ToSi(RotationalLoss),
+        };
     }
 }

@@ -9,9 +9,11 @@ public readonly record struct InductionPoint
     private readonly double speed;
     private readonly double input;
     private readonly double shaft;
+    private readonly double slip;
 
-    internal InductionPoint(double current, double powerFactor, double speed, double input, double shaft)
+    internal InductionPoint(double slip, double current, double powerFactor, double speed, double input, double shaft)
     {
+        this.slip = slip;
         this.current = current;
         PowerFactor = powerFactor;
         this.speed = speed;
@@ -24,6 +26,9 @@ public readonly record struct InductionPoint
 
     /// <summary>Power factor of the motor.</summary>
     public double PowerFactor { get; }
+
+    /// <summary>Slip: how far the shaft lags the field, over the field's speed.</summary>
+    public Ratio Slip => Si.Ratio.FromSi(slip);
 
     /// <summary>Speed of the shaft.</summary>
     public RotationalSpeed Speed => Si.RotationalSpeed.FromSi(speed);

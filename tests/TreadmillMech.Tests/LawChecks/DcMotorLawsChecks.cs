@@ -193,5 +193,32 @@ public static class DcMotorLawsChecks
             "1",
             () => DcMotorLaws.DutyRatio<Real>(60, 325)
         ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.TerminalPower)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 128 V, 150 A, 3000 rpm",
+            Mark.Transcribed,
+            19.2,
+            0.05,
+            "kW",
+            () => DcMotorLaws.TerminalPower<Real>(128, 150) / 1000
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.ShaftPower)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 128 V, 150 A, 3000 rpm; 59.7 N m",
+            Mark.Transcribed,
+            18.75,
+            0.016,
+            "kW",
+            () => DcMotorLaws.ShaftPower<Real>(59.7, 3000 * 2 * Math.PI / 60) / 1000
+        ),
+        new(
+            $"{nameof(DcMotorLaws)}.{nameof(DcMotorLaws.Torque)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 7.1: 125 V induced at 3000 rpm, 150 A",
+            Mark.Transcribed,
+            59.7,
+            0.05,
+            "N m",
+            () => DcMotorLaws.Torque<Real>(150, 0, 125 / (100 * Math.PI))
+        ),
     ];
 }

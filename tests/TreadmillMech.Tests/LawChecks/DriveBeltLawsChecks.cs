@@ -170,5 +170,23 @@ public static class DriveBeltLawsChecks
             "N",
             () => DriveBeltLaws.TensionOfHubForce<Real>(500, Degrees(60))
         ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.RibbedWidth)}",
+            "By hand: six ribs at 3.56 mm",
+            Mark.Derived,
+            21.36,
+            1e-12,
+            "mm",
+            () => DriveBeltLaws.RibbedWidth<Real>(3.56, 6)
+        ),
+        new(
+            $"{nameof(DriveBeltLaws)}.{nameof(DriveBeltLaws.PitchDiameter)}",
+            "By hand: an effective diameter of 45 mm, cord 2 mm outside of the effective line (ISO 9981:2020, 5.4)",
+            Mark.Derived,
+            49,
+            1e-12,
+            "mm",
+            () => DriveBeltLaws.PitchDiameter<Real>(45, 2)
+        ),
     ];
 }

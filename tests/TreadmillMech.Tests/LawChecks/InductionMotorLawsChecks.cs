@@ -128,6 +128,116 @@ public static class InductionMotorLawsChecks
         Scipy(nameof(InductionMotorLaws.PowerFactor), "motor.factor", "1", () => Third.Factor),
         Scipy(nameof(InductionMotorLaws.AirGapPower), "motor.gap", "W", () => Third.Gap),
         Scipy(nameof(InductionMotorLaws.Torque), "motor.torque", "N m", () => Third.Torque),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentVoltage)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 6.3, the motor of Ex. 6.2",
+            Mark.Memory,
+            122.3,
+            0.05,
+            "V",
+            () => InductionMotorLaws.EquivalentVoltage<Real>(220 / Math.Sqrt(3), 0.294, 0.503, 13.25)
+        ),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentResistance)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 6.3, the motor of Ex. 6.2",
+            Mark.Memory,
+            0.273,
+            0.0005,
+            "ohm",
+            () => InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25)
+        ),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentReactance)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 6.3, the motor of Ex. 6.2",
+            Mark.Memory,
+            0.490,
+            0.0005,
+            "ohm",
+            () => InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25)
+        ),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownSlip)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 6.3, the motor of Ex. 6.2",
+            Mark.Memory,
+            0.192,
+            0.0005,
+            "1",
+            () =>
+                InductionMotorLaws.BreakdownSlip<Real>(
+                    InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25),
+                    0.144,
+                    0.209
+                )
+        ),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownTorque)}",
+            "Fitzgerald, Kingsley and Umans, Electric Machinery, 6th ed., Ex. 6.3, the motor of Ex. 6.2",
+            Mark.Memory,
+            175,
+            0.5,
+            "N m",
+            () =>
+                InductionMotorLaws.BreakdownTorque<Real>(
+                    InductionMotorLaws.EquivalentVoltage<Real>(220 / Math.Sqrt(3), 0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentResistance<Real>(0.294, 0.503, 13.25),
+                    InductionMotorLaws.EquivalentReactance<Real>(0.294, 0.503, 13.25),
+                    0.209,
+                    Rpm(1200)
+                )
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentVoltage)}",
+            "motor.open",
+            "V",
+            () => InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentResistance)}",
+            "motor.seenresistance",
+            "ohm",
+            () => InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.EquivalentReactance)}",
+            "motor.seenreactance",
+            "ohm",
+            () => InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48)
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownSlip)}",
+            "motor.breakdownslip",
+            "1",
+            () =>
+                InductionMotorLaws.BreakdownSlip<Real>(
+                    InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48),
+                    0.9,
+                    2.0
+                )
+        ),
+        Generated.Check(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.BreakdownTorque)}",
+            "motor.breakdown",
+            "N m",
+            () =>
+                InductionMotorLaws.BreakdownTorque<Real>(
+                    InductionMotorLaws.EquivalentVoltage<Real>(133, 1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentResistance<Real>(1.1, 2.2, 48),
+                    InductionMotorLaws.EquivalentReactance<Real>(1.1, 2.2, 48),
+                    2.0,
+                    60 * Math.PI
+                )
+        ),
+        new(
+            $"{nameof(InductionMotorLaws)}.{nameof(InductionMotorLaws.ShaftTorque)}",
+            "By hand: 45 N m less 300 W at 100 rad/s",
+            Mark.Derived,
+            42,
+            1e-12,
+            "N m",
+            () => InductionMotorLaws.ShaftTorque<Real>(45, 300, 100)
+        ),
     ];
 
     /// <summary>A motor at 60 Hz through all laws, from its circuit and slip.</summary>

@@ -76,6 +76,33 @@ public static class MeasurementLawsChecks
             "1",
             () => MeasurementLaws.Grade<Real>(0.16, 1.12, 0.011)
         ),
+        new(
+            $"{nameof(MeasurementLaws)}.{nameof(MeasurementLaws.CombinedUncertainty)}",
+            "By hand: 5 and 4 times 3 make 13",
+            Mark.Derived,
+            13,
+            1e-12,
+            "1",
+            () => MeasurementLaws.CombinedUncertainty<Real>(5, -4, 3)
+        ),
+        new(
+            $"{nameof(MeasurementLaws)}.{nameof(MeasurementLaws.CombinedUncertainty)}",
+            "JCGM 100:2008, H.1: 25 nm, 9.7 nm, 50 mm at 0.1 K and 0.58e-6 1/K (2.9 nm), at 11.5e-6 1/K and 0.029 K (16.6 nm)",
+            Mark.Read,
+            32,
+            0.5,
+            "nm",
+            () =>
+                MeasurementLaws.CombinedUncertainty<Real>(
+                    MeasurementLaws.CombinedUncertainty<Real>(
+                        MeasurementLaws.CombinedUncertainty<Real>(25, 1, 9.7),
+                        50_000_623 * -0.1,
+                        0.58e-6
+                    ),
+                    50_000_623 * 11.5e-6,
+                    0.029
+                )
+        ),
     ];
 
     private static LawCheck Row(

@@ -103,6 +103,87 @@ public static class ThermalLawsChecks
             "1",
             () => ThermalLaws.ShortTimeFactor<Real>(1800, 3600)
         ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.TimeToRise)}",
+            "Theraja, A Textbook of Electrical Technology, vol. III, Ex. 45.14: 20 to 85 K, time constant 2.4 h, up to the printed 70.58 deg C at ambient 25; tolerance: half a unit of 70.58",
+            Mark.Transcribed,
+            1.2,
+            0.0004,
+            "h",
+            () => ThermalLaws.TimeToRise<Real>(85, 20, 45.58, 2.4)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.ShortTimeLoad)}",
+            "Subrahmanyam, Electric Drives, 2nd ed., Ex. 5.2: overload for 2 h, time constant 1.5 h, constant losses half of the copper's",
+            Mark.Transcribed,
+            1.23972921698,
+            5e-12,
+            "1",
+            () => ThermalLaws.ShortTimeLoad<Real>(2, 1.5, 0.5)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.ShortTimeLoad)}",
+            "Theraja, A Textbook of Electrical Technology, vol. III, Ex. 45.9: 40 kW continuous, time constant 90 min, half an hour, all losses in copper",
+            Mark.Transcribed,
+            75.13,
+            0.005,
+            "kW",
+            () => 40 * ThermalLaws.ShortTimeLoad<Real>(1800, 5400, 0)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.LossRatio)}",
+            "By hand: half of the load, constant losses equal to the copper's",
+            Mark.Derived,
+            0.625,
+            1e-15,
+            "1",
+            () => ThermalLaws.LossRatio<Real>(0.5, 1)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.LossRatio)}",
+            "By hand: the losses of the overload of Subrahmanyam, Ex. 5.2, heat up in 2 h as far as the lasting ones for ever",
+            Mark.Derived,
+            1,
+            1e-11,
+            "1",
+            () => ThermalLaws.LossRatio<Real>(1.23972921698, 0.5) * (1 - Math.Exp(-2 / 1.5))
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.FinalRiseOfTwo)}",
+            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public transcription (solved there with fsolve)",
+            Mark.Transcribed,
+            60.0,
+            0.05,
+            "K",
+            () => ThermalLaws.FinalRiseOfTwo<Real>(30, 45)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.TimeConstantOfTwo)}",
+            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public transcription (solved there with fsolve)",
+            Mark.Transcribed,
+            57.71,
+            0.005,
+            "min",
+            () => ThermalLaws.TimeConstantOfTwo<Real>(30, 45, 40)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.TimeConstantOfTwo)}",
+            "Textbook example of a 30 kW motor, 20 K after 30 min and 30 K after 60 min, public transcription (solved there with fsolve)",
+            Mark.Transcribed,
+            43.28,
+            0.005,
+            "min",
+            () => ThermalLaws.TimeConstantOfTwo<Real>(20, 30, 30)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.Conductance)}",
+            "By hand: 45 W lead to 60 K",
+            Mark.Derived,
+            0.75,
+            1e-15,
+            "W/K",
+            () => ThermalLaws.Conductance<Real>(45, 60)
+        ),
     ];
 
     private static LawCheck Row(

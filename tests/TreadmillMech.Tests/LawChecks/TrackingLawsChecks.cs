@@ -74,6 +74,57 @@ public static class TrackingLawsChecks
             "mm",
             () => 1000 * TrackingLaws.SettledOffset<Real>(0.0008, 12)
         ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthToOffset)}",
+            "By hand: from 10 mm towards 2 mm, 4 mm after the natural logarithm of 4 times the crown length",
+            Mark.Derived,
+            16.635532333,
+            5e-9,
+            "m",
+            () => TrackingLaws.LengthToOffset<Real>(0.010, 0.002, 0.004, 12)
+        ),
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthToOffset)}",
+            "track.length",
+            "m",
+            () => TrackingLaws.LengthToOffset<Real>(-0.004, 0.0096, 0.006, 12)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.CrownLength)}",
+            "By hand: an offset halved in 12 ln 2 m",
+            Mark.Derived,
+            12,
+            1e-9,
+            "m",
+            () => TrackingLaws.CrownLength<Real>(0.008, 0, 0.004, 8.317766166719343)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.LengthAtSteadyDrift)}",
+            "By hand: 18 mm at half a millimetre a metre",
+            Mark.Derived,
+            36,
+            1e-9,
+            "m",
+            () => TrackingLaws.LengthAtSteadyDrift<Real>(0.002, 0.020, 0.0005)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffsetAtSteadyDrift)}",
+            "By hand: from 2 mm, half a millimetre a metre, 36 m",
+            Mark.Derived,
+            20,
+            1e-12,
+            "mm",
+            () => 1000 * TrackingLaws.OffsetAtSteadyDrift<Real>(0.002, 0.0005, 36)
+        ),
+        new(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.TurnsLeft)}",
+            "By hand: a quarter turn brought 3 mm a metre down to 1, an eighth is left",
+            Mark.Derived,
+            0.125,
+            1e-15,
+            "1",
+            () => TrackingLaws.TurnsLeft<Real>(0.25, 3, 1)
+        ),
     ];
 
     /// <summary>A belt three times as long as wide, with the strain that gives it the slenderness.</summary>

@@ -92,6 +92,9 @@ internal static class LawDomains
             ["DcMotorLaws.WarmConstant"] = Positive(Up(0.1, 1), Down(5e-4, 3e-3), Down(10, 80)),
             ["DcMotorLaws.CopperLoss"] = Positive(Up(0.5, 20), Up(0.1, 3)),
             ["DcMotorLaws.DutyRatio"] = Positive(Up(10, 200), Down(150, 350)),
+            ["DcMotorLaws.Torque"] = Positive(Up(1, 20), Down(0, 0.09), Up(0.1, 1)),
+            ["DcMotorLaws.TerminalPower"] = Positive(Up(10, 200), Up(0.5, 30)),
+            ["DcMotorLaws.ShaftPower"] = Positive(Up(0.1, 10), Up(10, 500)),
             ["InductionMotorLaws.SynchronousSpeed"] = Positive(Up(50, 700), Down(1, 4)),
             ["InductionMotorLaws.ShaftSpeed"] = Positive(Up(50, 400), Down(0.005, 0.1)),
             ["InductionMotorLaws.FieldResistance"] = Positive(Any(0.1, 2), Down(0.1, 3), Up(10, 60), Any(0.01, 0.1)),
@@ -106,6 +109,18 @@ internal static class LawDomains
             ["InductionMotorLaws.PowerFactor"] = Positive(Up(0.1, 2), Down(0.1, 3), Up(5, 30), Down(3, 20)),
             ["InductionMotorLaws.AirGapPower"] = Positive(Up(0.5, 20), Up(5, 30)),
             ["InductionMotorLaws.Torque"] = Positive(Up(100, 3000), Down(50, 400)),
+            ["InductionMotorLaws.EquivalentVoltage"] = Positive(Up(50, 300), Down(0.1, 2), Down(0.1, 3), Up(10, 60)),
+            ["InductionMotorLaws.EquivalentResistance"] = Positive(Up(0.1, 2), Down(0.1, 3), Up(10, 60)),
+            ["InductionMotorLaws.EquivalentReactance"] = Positive(Up(0.1, 2), Up(0.1, 3), Any(10, 60)),
+            ["InductionMotorLaws.BreakdownSlip"] = Positive(Down(0.1, 2), Down(0.1, 3), Up(0.1, 2), Down(0.1, 3)),
+            ["InductionMotorLaws.BreakdownTorque"] = Positive(
+                Up(50, 300),
+                Down(0.1, 2),
+                Down(0.1, 3),
+                Down(0.1, 3),
+                Down(50, 400)
+            ),
+            ["InductionMotorLaws.ShaftTorque"] = Positive(Up(5, 50), Down(5, 100), Up(50, 400)),
             ["ThermalLaws.RiseAfter"] = Positive(Up(20, 100), Up(0, 15), Up(60, 7200), Down(600, 7200)),
             ["ThermalLaws.ShortTimeFactor"] = Positive(Down(600, 7200), Up(600, 7200)),
             ["ThermalLaws.DutyCycleRise"] = Positive(
@@ -119,6 +134,12 @@ internal static class LawDomains
             ["ThermalLaws.RunawayRatio"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
             ["ThermalLaws.CopperRise"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
             ["ThermalLaws.CopperTemperature"] = Positive(Down(0.5, 1), Up(1.2, 2), Up(10, 40)),
+            ["ThermalLaws.Conductance"] = Positive(Up(5, 200), Down(10, 120)),
+            ["ThermalLaws.TimeToRise"] = Positive(Down(80, 120), Down(0, 20), Up(30, 70), Up(600, 7200)),
+            ["ThermalLaws.LossRatio"] = Positive(Up(1.05, 3), Down(0, 2)),
+            ["ThermalLaws.ShortTimeLoad"] = Positive(Down(600, 7200), Up(600, 7200), Up(0, 2)),
+            ["ThermalLaws.FinalRiseOfTwo"] = Positive(Down(25, 30), Up(31, 49)),
+            ["ThermalLaws.TimeConstantOfTwo"] = Positive(Down(25, 30), Up(31, 49), Up(600, 7200)),
         };
 
     private static Dictionary<string, LawDomain> DeckAndSupply() =>
@@ -160,6 +181,7 @@ internal static class LawDomains
             ["MeasurementLaws.DisplayError"] = Positive(Up(2.1, 3), Down(1, 2)),
             ["MeasurementLaws.Grade"] = Positive(Up(0.02, 0.2), Down(0.8, 1.5), Up(-0.01, 0.02)),
             ["MeasurementLaws.Slip"] = Positive(Down(0.9, 0.97), Up(0.98, 1.05)),
+            ["MeasurementLaws.CombinedUncertainty"] = Positive(Up(0.01, 1), Up(0.1, 3), Up(0.01, 1)),
             ["MeasurementLaws.RelativeUncertaintyOfTwo"] = Positive(Up(0.001, 0.1), Up(0.001, 0.1)),
         };
 
@@ -255,6 +277,16 @@ internal static class LawDomains
             ["TrackingLaws.StringDrift"] = Positive(Up(1e-4, 0.02), Up(0.8, 2), Down(2, 4)),
             ["TrackingLaws.BeamFactor"] = Positive(Up(0.8, 2), Down(0.35, 0.6), Up(5e-4, 0.02)),
             ["TrackingLaws.SettledOffset"] = Positive(Up(1e-4, 0.01), Up(1, 50)),
+            ["TrackingLaws.OffsetAtSteadyDrift"] = Positive(Up(0.001, 0.01), Up(1e-4, 5e-3), Up(1, 100)),
+            ["TrackingLaws.TurnsLeft"] = Positive(Up(0.1, 1), Down(0.003, 0.006), Up(5e-4, 0.002)),
+            ["TrackingLaws.LengthAtSteadyDrift"] = Positive(Down(-0.005, 0.002), Up(0.003, 0.02), Down(5e-4, 5e-3)),
+            ["TrackingLaws.LengthToOffset"] = Positive(
+                Down(-0.005, 0.002),
+                Down(0.012, 0.02),
+                Up(0.004, 0.01),
+                Up(5, 50)
+            ),
+            ["TrackingLaws.CrownLength"] = Positive(Up(-0.005, 0.002), Up(0.012, 0.02), Down(0.004, 0.01), Up(5, 50)),
             ["TrackingLaws.OffsetAfter"] = Signed(Up(-0.01, 0.01), Up(-0.01, 0.01), Any(1, 50), Any(5, 50)),
             ["TrackingLaws.ObservedGain"] = Positive(Up(1e-4, 0.01), Down(0.001, 0.01), Down(0.8, 1.5), Up(2.4, 4)),
         };
@@ -270,6 +302,13 @@ internal static class LawDomains
             ["DriveBeltLaws.SpeedRatio"] = Positive(Down(0.015, 0.05), Up(0.05, 0.12)),
             ["DriveBeltLaws.SpeedRatioError"] = Negative(Up(0.015, 0.04), Down(0.05, 0.12), Down(1e-4, 3e-3)),
             ["DriveBeltLaws.TensionOfHubForce"] = Positive(Up(50, 2000), Down(2, 3.1)),
+            ["DriveBeltLaws.RibbedWidth"] = Positive(Up(0.0016, 0.0094), Up(1, 20)),
+            ["DriveBeltLaws.PitchDiameter"] = Positive(Up(0.013, 0.3), Up(0.0008, 0.004)),
+            ["OverrunLaws.Incline"] = Positive(Up(0.02, 0.3), Up(5, 100), Down(400, 2000)),
+            ["OverrunLaws.DeckFriction"] = Positive(Up(0.15, 0.35), Down(1, 40), Up(400, 2000)),
+            ["OverrunLaws.SettledSpeed"] = Positive(Up(0.05, 5), Down(0.05, 1), Up(50, 500)),
+            ["OverrunLaws.DragAtBelt"] = Positive(Up(0.01, 1), Up(50, 500), Down(0.2, 6)),
+            ["OverrunLaws.TorqueAtMotor"] = Positive(Up(5, 300), Down(50, 500), Up(0.2, 6)),
             ["TractionLaws.TensionRatio"] = Positive(Up(0.05, 0.6), Up(2, 4)),
             ["TractionLaws.FrictionFromTensions"] = Positive(Up(1100, 3000), Down(100, 1000), Down(2, 4)),
             ["TractionLaws.WedgedFriction"] = Positive(Up(0.05, 0.6), Down(0.25, 1.4)),

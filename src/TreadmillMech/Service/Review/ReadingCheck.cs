@@ -41,11 +41,8 @@ internal static class ReadingCheck
         {
             MotorCurrentReading current => OfMotor(current)
                 ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current", options),
-            MainsCurrentReading { Form: CurrentForm.Direct } =>
-                "A direct-current setting reads nothing on a mains lead; set the meter to alternating current.",
-            MainsCurrentReading { Response: MeterResponse.Averaging } =>
-                "An averaging meter reads low on the peaky current of a rectifier; use a true RMS meter.",
-            MainsCurrentReading => BelowUnloaded<MainsCurrentReading>(visit, index, "current", options),
+            MainsCurrentReading mains => OfMains(mains)
+                ?? BelowUnloaded<MainsCurrentReading>(visit, index, "current", options),
             MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power", options),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
@@ -58,11 +55,21 @@ internal static class ReadingCheck
         };
 
     private static string? OfMotor(MotorCurrentReading reading) =>
-        reading.Form == CurrentForm.Alternating
-            ? "An alternating-current clamp on the motor's direct-current lead sees only the ripple; use a clamp that reads direct current."
-        : !reading.Zeroed
-            ? "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
-        : null;
+        Unfit(reading.Form, reading.Response, MeteredQuantity.MotorCurrent)
+        ?? (
+            reading.Zeroed
+                ? null
+                : "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
+        );
+
+    private static string? OfMains(MainsCurrentReading reading) =>
+        Unfit(reading.Form, reading.Response, MeteredQuantity.MainsCurrent);
+
+    private static string? Unfit(CurrentForm form, MeterResponse response, MeteredQuantity quantity)
+    {
+        MeterUse use = MeterTable.Of(MeterTable.Kind(form, response), quantity);
+        return use.Fitness == MeterFitness.Reads ? null : use.Why;
+    }
 
     private static string? BelowUnloaded<TReading>(Visit visit, int index, string what, VisitOptions options)
         where TReading : Reading =>
@@ -86,7 +93,7 @@ internal static class ReadingCheck
                 Si.Speed.ToSi(r.BeltSpeed),
                 Si.Current.ToSi(r.Current)
             ),
-            MainsCurrentReading { Form: CurrentForm.Alternating, Response: MeterResponse.TrueRms } r => (
+            MainsCurrentReading r when OfMains(r) is null => (
                 r.State,
                 Si.Speed.ToSi(r.BeltSpeed),
                 Si.Current.ToSi(r.Current)

@@ -14,7 +14,7 @@ import pathlib
 import numpy as np
 from scipy.integrate import dblquad, quad, solve_bvp, solve_ivp
 from scipy.linalg import eigh
-from scipy.optimize import brentq
+from scipy.optimize import brentq, minimize_scalar
 
 ROWS = []
 TIGHT = {"epsabs": 0, "epsrel": 1e-12, "limit": 500}
@@ -326,6 +326,50 @@ row(
     10,
     "scipy.optimize.brentq on quad, both feet's impulse over a stride is the weight's: duty factor 0.34",
 )
+
+# Breakdown of the same induction motor, overrun, crown ------------------------------------------------------------------
+
+OPEN = 133 * 48j / (1.1 + 50.2j)
+SEEN = 48j * (1.1 + 2.2j) / (1.1 + 50.2j)
+GRID = "numpy, complex: 133 V, 1.1 + 2.2j, 48j ohm"
+row("motor.open", abs(OPEN), 10, GRID + ", rotor open")
+row("motor.seenresistance", SEEN.real, 10, GRID + ", seen from the rotor")
+row("motor.seenreactance", SEEN.imag, 10, GRID + ", seen from the rotor")
+
+
+def gap_torque(slip):
+    """Heat and work of the rotor over the synchronous speed, from the whole circuit's mesh equations."""
+    mesh = np.array([[1.1 + 50.2j, -48j], [-48j, 0.9 / slip + 50.0j]])
+    loops = np.linalg.solve(mesh, np.array([133.0, 0.0]))
+    return 3 * abs(loops[1]) ** 2 * 0.9 / slip / (60 * np.pi)
+
+
+BREAK = minimize_scalar(lambda s: -gap_torque(s), bounds=(0.01, 1), method="bounded", options={"xatol": 1e-12})
+PEAK = "numpy.linalg.solve, both meshes, 0.9 + 2.0j ohm at 60 Hz; scipy.optimize.minimize_scalar over the slip"
+row("motor.breakdown", -BREAK.fun, 10, PEAK + ": largest torque")
+row("motor.breakdownslip", BREAK.x, 6, PEAK + ": its place")
+row(
+    "overrun.incline",
+    brentq(lambda a: 882.6 * np.sin(a) - 0.08 * 882.6 * np.cos(a) - 45, 0, 1, xtol=1e-14),
+    10,
+    "scipy.optimize.brentq, 882.6 N on an incline against a friction of 0.08 and 45 N",
+)
+row(
+    "overrun.friction",
+    brentq(lambda m: 882.6 * np.sin(0.16) - m * 882.6 * np.cos(0.16) - 45, 0, 1, xtol=1e-14),
+    10,
+    "scipy.optimize.brentq, 882.6 N on 0.16 rad against 45 N",
+)
+CROWN = solve_ivp(
+    lambda _, y: [0.0008 - y[0] / 12],
+    (0, 60),
+    [-0.004],
+    method="DOP853",
+    rtol=1e-13,
+    atol=1e-17,
+    events=lambda _, y: y[0] - 0.006,
+)
+row("track.length", CROWN.t_events[0][0], 8, "scipy.integrate.solve_ivp(DOP853, events), y' = 0.0008 - y/12: to 6 mm")
 
 pathlib.Path(__file__).with_name("law_values.tsv").write_text(
     "name\tvalue\tcall\n" + "\n".join(ROWS) + "\n", encoding="utf-8"

@@ -1,0 +1,8 @@
+using UnitsNet;
+
+namespace TreadmillMech.Service.Checks;
+
+/// <summary>The motor's heat at one belt speed.</summary>
+/// <param name="Speed">Belt speed.</param>
+/// <param name="Heat">The heat; or why there is none, such as a speed the motor does not reach.</param>
+public sealed record HeatAtSpeed(Speed Speed, Answer<MotorHeat> Heat);

@@ -95,7 +95,7 @@ internal sealed class Chart : IDisposable
     {
         HorizontalLine line = plot.Add.HorizontalLine(height, 1.4f, Colors.Black, LinePattern.Solid);
         line.ExcludeFromLegend = true;
-        return Note(text, textAt, height);
+        return text.Length == 0 ? this : Note(text, textAt, height);
     }
 
     /// <summary>Words at a place, their lower left corner there.</summary>

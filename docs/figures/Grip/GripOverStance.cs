@@ -25,17 +25,13 @@ internal static class GripOverStance
             (0.5 * Example.BeltDrag) + ((Friction(0.5 * end, true) + Braking) * Share(0)),
             Example.TensionRatio
         );
-        return new Chart(
-            "grip-over-stance",
-            "time since foot strike [s]",
-            "grip over demand [1]",
-            Alignment.UpperCenter
-        )
-            .Curve("along the stance", 0.1 * end, 0.62 * end, time => Grip / Demand(time))
+        return new Chart("grip-over-stance", "time since foot strike [s]", "grip over demand [1]", Alignment.UpperRight)
+            .Curve("along the stance", 0.1 * end, 0.55 * end, time => Grip / Demand(time))
             .Curve("textbook grip over largest pull", 0, end, _ => textbook / largest)
             .Curve("peaks added at foot strike", 0, end, _ => Grip / summed)
-            .Level("slips below 1", 1, 0.72 * end)
-            .Window(0, end, 0.4, 2.2);
+            .Level("", 1, 0)
+            .Note("slips below 1", 0.72 * end, 0.98, Alignment.UpperLeft)
+            .Window(0, end, 0.4, 3);
     }
 
     private static double Braking => Runner.BrakingPeak * Weight;

@@ -9,7 +9,7 @@ internal sealed class Chart : IDisposable
 {
     private const int Width = 600;
     private const int Height = 400;
-    private const int Steps = 160;
+    private const int Steps = 100;
     private const float Letters = 15;
 
     private readonly Plot plot = new();
@@ -53,6 +53,10 @@ internal sealed class Chart : IDisposable
                     .Select(x => (x, height(x))),
             ]
         );
+
+    /// <summary>A level line with a place among the labels.</summary>
+    internal Chart Flat(string label, double from, double to, double height) =>
+        Points(label, [(from, height), (to, height)]);
 
     /// <summary>A line through points.</summary>
     internal Chart Points(string label, IReadOnlyList<(double X, double Y)> points)

@@ -27,8 +27,8 @@ internal static class GripOverStance
         );
         return new Chart("grip-over-stance", "time since foot strike [s]", "grip over demand [1]", Alignment.UpperRight)
             .Curve("along the stance", 0.1 * end, 0.55 * end, time => Grip / Demand(time))
-            .Curve("textbook grip over largest pull", 0, end, _ => textbook / largest)
-            .Curve("peaks added at foot strike", 0, end, _ => Grip / summed)
+            .Flat("textbook grip over largest pull", 0, end, textbook / largest)
+            .Flat("peaks added at foot strike", 0, end, Grip / summed)
             .Level("", 1, 0)
             .Note("slips below 1", 0.72 * end, 0.98, Alignment.UpperLeft)
             .Window(0, end, 0.4, 3);

@@ -15,7 +15,7 @@ internal static class HoldingPull
             "largest pull over strand tension [1]"
         )
             .Curve("length of the belt is kept", 0, 1, Share)
-            .Curve("T₁ + T₂ is kept (textbook)", 0, 1, _ => Share(0.5))
+            .Flat("T₁ + T₂ is kept (textbook)", 0, 1, Share(0.5))
             .Marks([(0.137, Share(0.137)), (0.65, Share(0.65))])
             .Note("foot strike, front drive", 0.16, Share(0.137), Alignment.UpperLeft)
             .Note("foot strike, rear drive", 0.67, Share(0.65), Alignment.UpperLeft)

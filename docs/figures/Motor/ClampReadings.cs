@@ -19,8 +19,8 @@ internal static class ClampReadings
             (point.PeakCurrent.Value.Amperes - mean) / (point.PeakPull.Value.Newtons - point.MeanPull.Value.Newtons);
         return new Chart("clamp-readings", "time since foot strike [s]", "motor current [A]", Alignment.UpperRight)
             .Curve("current, belt speed held", 0, 2 * foot.StepTime, Current)
-            .Curve("DC clamp, averaged: torque", 0, 2 * foot.StepTime, _ => mean)
-            .Curve("AC clamp: the ripple only", 0, 2 * foot.StepTime, _ => Math.Sqrt((rms * rms) - (mean * mean)))
+            .Flat("DC clamp, averaged: torque", 0, 2 * foot.StepTime, mean)
+            .Flat("AC clamp: the ripple only", 0, 2 * foot.StepTime, Math.Sqrt((rms * rms) - (mean * mean)))
             .Window(0, 2 * foot.StepTime, 0, 24);
 
         double Current(double time)

@@ -24,7 +24,7 @@ internal static class DoubleSupport
             )
             .Curve("this foot", 0, foot.ContactTime, foot.Normal)
             .Curve("the other foot", step, 2 * step, time => foot.Normal(time - step))
-            .Curve("mean of both: the weight", 0, 2 * step, _ => 1)
+            .Flat("mean of both: the weight", 0, 2 * step, 1)
             .Window(0, 2 * step, 0, 2.8);
     }
 }

@@ -18,7 +18,7 @@ internal static class RollerDeflection
             Alignment.LowerLeft
         )
             .Curve("load on the belt's width", 0.3, 1, share => Deflection(share))
-            .Curve("load spread over the whole span", 0.3, 1, _ => Deflection(1))
+            .Flat("load spread over the whole span", 0.3, 1, Deflection(1))
             .Marks([(Example.BeltWidth / Span, Deflection(Example.BeltWidth / Span))])
             .Note("belt 508 mm", 0.87, 0.292)
             .Window(0.3, 1, 0, 0.45);

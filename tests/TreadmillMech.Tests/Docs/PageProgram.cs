@@ -1,7 +1,9 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.Emit;
 
 namespace TreadmillMech.Tests.Docs;
 
@@ -33,25 +35,21 @@ internal static class PageProgram
         cancellationToken: CancellationToken.None
     );
 
+    private static readonly ConcurrentDictionary<CodeBlock, Compiled> Done = new();
+
     /// <summary>What the compiler has to say: errors and warnings, with the line of the page.</summary>
-    internal static IReadOnlyList<string> Complaints(CodeBlock block) =>
-        [
-            .. Compile(block)
-                .GetDiagnostics(TestContext.Current.CancellationToken)
-                .Where(static d => d.Severity >= DiagnosticSeverity.Warning)
-                .Select(d => $"{block.Page}({block.Line + 1 + d.Location.GetLineSpan().StartLinePosition.Line}): {d}"),
-        ];
+    internal static IReadOnlyList<string> Complaints(CodeBlock block) => Done.GetOrAdd(block, Compile).Complaints;
 
     /// <summary>What the program prints.</summary>
     internal static string Run(CodeBlock block)
     {
-        using MemoryStream image = new();
-        if (!Compile(block).Emit(image, cancellationToken: TestContext.Current.CancellationToken).Success)
+        Compiled program = Done.GetOrAdd(block, Compile);
+        if (program.Image.Length == 0)
         {
-            throw new InvalidOperationException(string.Join('\n', Complaints(block)));
+            throw new InvalidOperationException(string.Join('\n', program.Complaints));
         }
 
-        MethodInfo entry = Assembly.Load(image.ToArray()).EntryPoint!;
+        MethodInfo entry = Assembly.Load(program.Image).EntryPoint!;
 
         // The console belongs to the process.
         lock (OneAtATime)
@@ -72,11 +70,28 @@ internal static class PageProgram
         }
     }
 
-    private static CSharpCompilation Compile(CodeBlock block) =>
-        CSharpCompilation.Create(
-            "Page" + Guid.NewGuid().ToString("N"),
-            [Usings, CSharpSyntaxTree.ParseText(block.Code, Language)],
-            References,
-            new(OutputKind.ConsoleApplication, nullableContextOptions: NullableContextOptions.Enable)
+    private static Compiled Compile(CodeBlock block)
+    {
+        using MemoryStream image = new();
+        EmitResult result = CSharpCompilation
+            .Create(
+                "Page" + Guid.NewGuid().ToString("N"),
+                [Usings, CSharpSyntaxTree.ParseText(block.Code, Language)],
+                References,
+                new(OutputKind.ConsoleApplication, nullableContextOptions: NullableContextOptions.Enable)
+            )
+            .Emit(image);
+        return new(
+            [
+                .. result
+                    .Diagnostics.Where(static d => d.Severity >= DiagnosticSeverity.Warning)
+                    .Select(d =>
+                        $"{block.Page}({block.Line + 1 + d.Location.GetLineSpan().StartLinePosition.Line}): {d}"
+                    ),
+            ],
+            result.Success ? image.ToArray() : []
         );
+    }
+
+    private sealed record Compiled(IReadOnlyList<string> Complaints, byte[] Image);
 }

@@ -11,9 +11,9 @@ internal static class TurnsToTension
         new Chart("turns-to-tension", "turns of both M8x1.25 bolts [1]", "strand tension gained [N]")
             .Curve("12 N/mm at 1 %, rigid frame", 0, 2, turns => Gain(turns, 12000, 0))
             .Curve("8 N/mm, rigid frame", 0, 2, turns => Gain(turns, 8000, 0))
-            .Curve("8 N/mm, each hub gives 1 mm for 2 kN", 0, 2, turns => Gain(turns, 8000, 2 * 0.5e-6))
+            .Curve("8 N/mm, each hub gives 1 mm for 4 kN", 0, 2, turns => Gain(turns, 8000, 2 * 0.25e-6))
             .Curve("5 N/mm, rigid frame", 0, 2, turns => Gain(turns, 5000, 0))
-            .Window(0, 2, 0, 1250);
+            .Window(0, 2, 0, 1600);
 
     private static double Gain(double turns, double perWidth, double compliance)
     {

@@ -12,7 +12,7 @@ internal static class DeckHeat
             .Curve("friction 0.35, dry and worn", 0, 4.5, speed => Heat(0.35, speed))
             .Curve("friction 0.20", 0, 4.5, speed => Heat(0.20, speed))
             .Curve("friction 0.10, lubricated", 0, 4.5, speed => Heat(0.10, speed))
-            .Note("user of 80 kg, level deck", 2.9, 60)
+            .Note("user of 80 kg, level deck", 2.5, 60)
             .Window(0, 4.5, 0, 1300);
 
     private static double Heat(double friction, double speed) =>

@@ -10,7 +10,7 @@ internal sealed class Chart : IDisposable
     private const int Width = 600;
     private const int Height = 400;
     private const int Steps = 100;
-    private const float Letters = 15;
+    private const float Letters = 17;
 
     private readonly Plot plot = new();
     private int lines;

@@ -11,9 +11,11 @@ namespace TreadmillMech.Figures.Drawing;
 /// </remarks>
 internal static partial class Svg
 {
+    private const int Margin = 10;
+
     internal static string Tidy(string svg)
     {
-        svg = Size().Replace(svg, "width=\"$1\" height=\"$2\" viewBox=\"0 0 $1 $2\" role=\"img\">", 1);
+        svg = Size().Replace(svg, static match => Sheet(match.Groups[1].Value, match.Groups[2].Value), 1);
         svg = FirstOfMany().Replace(svg, "$1=\"$2\"");
         svg = Text().Replace(svg, match => $">{match.Groups[1].Value.Trim()}</text>");
         svg = svg.Replace(
@@ -24,6 +26,14 @@ internal static partial class Svg
         svg = Dash(Renumber(svg));
         svg = Tag().Replace(svg, static tag => Decimals().Replace(tag.Value, Round));
         return svg.Replace("\t", "", StringComparison.Ordinal).ReplaceLineEndings("\n").TrimEnd() + "\n";
+    }
+
+    /// <summary>A view that scales, with a margin on the left, where the drawing library leaves none, and a sheet of paper.</summary>
+    private static string Sheet(string width, string height)
+    {
+        int all = int.Parse(width, CultureInfo.InvariantCulture) + Margin;
+        return $"width=\"{all}\" height=\"{height}\" viewBox=\"-{Margin} 0 {all} {height}\" role=\"img\">\n"
+            + $"<rect fill=\"white\" x=\"-{Margin}\" width=\"{all}\" height=\"{height}\"/>";
     }
 
     /// <summary>Dashes by the colour of a line: the drawing library would write each dash as a shape of its own.</summary>
@@ -62,7 +72,7 @@ internal static partial class Svg
             string text => text,
         };
 
-    [GeneratedRegex("""width="(\d+)" height="(\d+)">""")]
+    [GeneratedRegex("""width="(\d+)" height="(\d+)">\s*<rect fill="white" [^>]*>""")]
     private static partial Regex Size();
 
     [GeneratedRegex("""\b([xy])="([-0-9.e]+), [^"]*"(?=[^<>]*>)""")]

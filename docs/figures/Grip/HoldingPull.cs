@@ -18,7 +18,7 @@ internal static class HoldingPull
             .Flat("T₁ + T₂ is kept (textbook)", 0, 1, Share(0.5))
             .Marks([(0.137, Share(0.137)), (0.65, Share(0.65))])
             .Note("foot strike, front drive", 0.16, Share(0.137), Alignment.UpperLeft)
-            .Note("foot strike, rear drive", 0.67, Share(0.65), Alignment.UpperLeft)
+            .Note("foot strike, rear drive", 0.63, Share(0.65), Alignment.LowerRight)
             .Window(0, 1, 0.4, 1.7);
 
     private static double Share(double share) => TractionLaws.HoldingPull<Real>(1, Example.TensionRatio, share);

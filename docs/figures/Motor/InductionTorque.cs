@@ -31,7 +31,7 @@ internal static class InductionTorque
             );
         }
 
-        return chart.Window(0, 1850, 0, 32);
+        return chart.Window(0, 1850, 0, 40);
     }
 
     private static (double Speed, double Torque) Point(double hertz, double slip)

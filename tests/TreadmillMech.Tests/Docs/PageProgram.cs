@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using System.Reflection;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -17,8 +16,6 @@ internal static class PageProgram
         global using System.IO;
         global using System.Linq;
         """;
-
-    private static readonly Lock OneAtATime = new();
 
     private static readonly CSharpParseOptions Language = new(LanguageVersion.Latest);
 
@@ -50,24 +47,7 @@ internal static class PageProgram
         }
 
         MethodInfo entry = Assembly.Load(program.Image).EntryPoint!;
-
-        // The console belongs to the process.
-        lock (OneAtATime)
-        {
-            TextWriter before = Console.Out;
-            using StringWriter printed = new(CultureInfo.InvariantCulture);
-            Console.SetOut(printed);
-            try
-            {
-                entry.Invoke(null, [Array.Empty<string>()]);
-            }
-            finally
-            {
-                Console.SetOut(before);
-            }
-
-            return printed.ToString().ReplaceLineEndings("\n");
-        }
+        return ConsoleTap.Catch(() => entry.Invoke(null, [Array.Empty<string>()])).ReplaceLineEndings("\n");
     }
 
     private static Compiled Compile(CodeBlock block)

@@ -1,0 +1,24 @@
+using System.Globalization;
+using ScottPlot;
+using TreadmillMech.Figures;
+using TreadmillMech.Figures.Drawing;
+
+// Draws every figure of the articles from the library's own numbers: into docs/images, or into the folder given.
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+Fonts.Default = "DejaVu Sans";
+if (SkiaSharp.SKTypeface.FromFamilyName(Fonts.Default).FamilyName != Fonts.Default)
+{
+    Console.Error.WriteLine($"The font {Fonts.Default} is not installed: the figures would come out otherwise.");
+    return 1;
+}
+
+string folder = args is [string given] ? given : Place.OfImages();
+Directory.CreateDirectory(folder);
+foreach (Chart chart in AllFigures.Draw())
+{
+    using IDisposable afterwards = chart;
+    File.WriteAllText(Path.Combine(folder, chart.Name + ".svg"), chart.ToSvg());
+    Console.WriteLine(chart.Name);
+}
+
+return 0;

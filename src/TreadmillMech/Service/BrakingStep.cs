@@ -35,7 +35,8 @@ public sealed record BrakingStep(Mass Mass, Mass LightestMass, Mass HeaviestMass
             return peak.Missing;
         }
 
-        double usual = Laws.GaitLaws.BrakingPeak<Numbers.Real>(Si.Speed.ToSi(demand.Speed));
+        double scale = demand.Person.LegLength is { } leg ? Laws.GaitLaws.LegScale<Numbers.Real>(Si.Length.ToSi(leg)) : 1;
+        double usual = Laws.GaitLaws.BrakingPeak<Numbers.Real>(scale * Si.Speed.ToSi(demand.Speed));
         double drag = Si.Force.ToSi(machine.BeltDrag ?? Si.Force.FromSi(0));
         double excess = Si.Force.ToSi(step) - drag;
         double own = Si.Mass.ToSi(demand.Person.Mass);

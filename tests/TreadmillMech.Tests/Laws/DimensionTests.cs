@@ -18,6 +18,7 @@ public sealed class DimensionTests
         "GaitLaws.WalkingThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
+        "GaitLaws.LegScale",
     ];
 
     /// <summary>Laws with the acceleration of free fall inside: seconds must shrink with the root of metres.</summary>

@@ -144,7 +144,7 @@ internal struct Scenario
         };
         ref MachineNumbers<Real> x = ref Numbers;
         x.PersonMass = Si.Mass.ToSi(demand.Person.Mass);
-        x.LegLength = demand.Person.LegLength is { } leg ? Si.Length.ToSi(leg) : ReferenceLeg;
+        x.LegLength = demand.Person.LegLength is { } leg ? Si.Length.ToSi(leg) : OperatingPointModel.ReferenceLeg;
         x.BeltSpeed = Si.Speed.ToSi(demand.Speed);
         x.Incline = Math.Atan(Si.Ratio.ToSi(demand.Grade));
         x.StrikePosition = Si.Length.ToSi(demand.StrikePosition);
@@ -174,8 +174,6 @@ internal struct Scenario
             ? Si.Inertia.ToSi(inertia)
             : RollerLaws.TubeInertia<Real>(SteelDensity, diameter, TubeWall, length);
 
-    // The leg of the fitted relations: their scale is 1.
-    private const double ReferenceLeg = 0.92;
     private const double SteelDensity = 7850;
     private const double TubeWall = 0.003;
 }

@@ -16,7 +16,9 @@ public static class GaitLaws
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Duty factor, $\beta$ [1].</returns>
     /// <remarks>$$\beta = 0.649 - 0.035\,v$$ not below one half, where it would be running.</remarks>
-    [Source("Fit with the slope of Kirtley et al. 1985, between their stance of 59 % and 62 % of others at a usual walk")]
+    [Source(
+        "Fit with the slope of Kirtley et al. 1985, between their stance of 59 % and 62 % of others at a usual walk"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingDutyFactor<T>(T speed)
         where T : struct, IReal<T> => T.Max(0.5, 0.649 - (0.035 * speed));
@@ -117,16 +119,17 @@ public static class GaitLaws
     /// <summary>Scale of speed and frequency between a leg and that of the fitted relations [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="legLength">Leg length, hip to ground, $l$ [m], above 0.</param>
-    /// <returns>Scale, $s$ [1]: 1 for the reference leg of 0.92 m, larger for a shorter one.</returns>
+    /// <param name="referenceLeg">Leg length that the relations stand for, $l_0$ [m]: 0.92 m.</param>
+    /// <returns>Scale, $s$ [1]: 1 for the reference leg, larger for a shorter one.</returns>
     /// <remarks>
-    /// $$s = \sqrt{\frac{l_0}{l}}, \quad l_0 = 0.92 \text{ m}$$ A gait at speed $v$ is taken like that of the reference leg
+    /// $$s = \sqrt{\frac{l_0}{l}}$$ A gait at speed $v$ is taken like that of the reference leg
     /// at the same Froude number, speed $s\,v$; its frequency is $s$ times as high, its duty factor and forces over the
     /// weight are the same.
     /// </remarks>
     [Source("Dynamic similarity at equal Froude numbers, Alexander and Jayes 1983; 0.92 m by Minetti 2001, adult men")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static T LegScale<T>(T legLength)
-        where T : struct, IReal<T> => T.Sqrt(0.92 / legLength);
+    public static T LegScale<T>(T legLength, T referenceLeg)
+        where T : struct, IReal<T> => T.Sqrt(referenceLeg / legLength);
 
     /// <summary>Time one foot stays on the belt [s].</summary>
     /// <typeparam name="T">Number type.</typeparam>

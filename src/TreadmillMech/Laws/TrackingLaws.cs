@@ -95,7 +95,9 @@ public static class TrackingLaws
     /// $$\frac{dy}{dx} = \frac{F y\,a\,(2C - 3a)}{6\,EI\,L}$$ It turns its sign where the load is two thirds of the way
     /// back. Square rollers and small tension over stiffness; an order of magnitude.
     /// </remarks>
-    [Source("Beam with the entry conditions of Shelton 1968 and a couple on the span; derived in docs/articles/gait.md")]
+    [Source(
+        "Beam with the entry conditions of Shelton 1968 and a couple on the span; derived in docs/articles/gait.md"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T OffCentreDrift<T>(T moment, T place, T centreDistance, T loopLength, T bendingStiffness)
         where T : struct, IReal<T> =>

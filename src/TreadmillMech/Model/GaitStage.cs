@@ -38,7 +38,7 @@ internal static class GaitStage
     )
         where T : struct, IReal<T>
     {
-        T scale = GaitLaws.LegScale(x.LegLength);
+        T scale = GaitLaws.LegScale(x.LegLength, OperatingPointModel.ReferenceLeg);
         T v = x.BeltSpeed * scale;
         work.SimilarSpeed = v;
         T usual = scale * T.IfLess(bound, v, GaitLaws.RunningStepFrequency(v), GaitLaws.WalkingStepFrequency(v));

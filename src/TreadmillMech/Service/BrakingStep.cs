@@ -35,7 +35,8 @@ public sealed record BrakingStep(Mass Mass, Mass LightestMass, Mass HeaviestMass
             return peak.Missing;
         }
 
-        double scale = demand.Person.LegLength is { } leg ? Laws.GaitLaws.LegScale<Numbers.Real>(Si.Length.ToSi(leg)) : 1;
+        double leg = Scenario.OfDemand(demand).Numbers.LegLength;
+        double scale = Laws.GaitLaws.LegScale<Numbers.Real>(leg, Model.OperatingPointModel.ReferenceLeg);
         double usual = Laws.GaitLaws.BrakingPeak<Numbers.Real>(scale * Si.Speed.ToSi(demand.Speed));
         double drag = Si.Force.ToSi(machine.BeltDrag ?? Si.Force.FromSi(0));
         double excess = Si.Force.ToSi(step) - drag;

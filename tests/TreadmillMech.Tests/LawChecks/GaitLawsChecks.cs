@@ -218,7 +218,7 @@ public static class GaitLawsChecks
             2,
             1e-12,
             "1",
-            () => GaitLaws.LegScale<Real>(0.23)
+            () => GaitLaws.LegScale<Real>(0.23, 0.92)
         ),
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.StanceMeanForce)}",

@@ -18,7 +18,6 @@ public sealed class DimensionTests
         "GaitLaws.WalkingThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
-        "GaitLaws.LegScale",
     ];
 
     /// <summary>Laws with the acceleration of free fall inside: seconds must shrink with the root of metres.</summary>

@@ -235,7 +235,7 @@ public sealed class GaitLawsPropertyTests
     {
         double l = leg.Between(0.4, 1.3);
         double v = speed.Between(0.5, 2);
-        double scale = GaitLaws.LegScale<Real>(l);
+        double scale = GaitLaws.LegScale<Real>(l, 0.92);
         double similar = v * scale;
         Close.To(similar * similar / 0.92, v * v / l);
         double f = scale * GaitLaws.WalkingStepFrequency<Real>(similar);

@@ -176,7 +176,7 @@ internal static class LawDomains
             ["GaitLaws.RunningBrakingShare"] = Positive(Up(1.5, 6)),
             ["GaitLaws.WalkingBrakingShare"] = Positive(),
             ["GaitLaws.LegLengthFromHeight"] = Positive(Up(0.8, 2.4)),
-            ["GaitLaws.LegScale"] = Positive(Down(0.4, 1.3)),
+            ["GaitLaws.LegScale"] = Positive(Down(0.4, 1.3), Up(0.8, 1)),
             ["GaitLaws.ContactTime"] = Positive(Up(0.2, 0.7), Down(1, 4)),
             ["GaitLaws.MeanNormalForce"] = Positive(Up(40, 200), Down(0.01, 0.2), Down(0, 0.5)),
             ["GaitLaws.MeanTangentialForce"] = Signed(Down(40, 200), Down(0.01, 0.2), Up(0, 0.5), Up(-200, 200)),

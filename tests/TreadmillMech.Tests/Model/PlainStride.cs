@@ -32,7 +32,9 @@ internal sealed class PlainStride
         double usual = runs ? 3.062 * Math.Pow(similar / 4, 0.259) : 1.611 * Math.Pow(similar, 0.482);
         usual /= Math.Sqrt(x.LegLength / 0.92);
         double frequency = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
-        double duty = runs ? Math.Min(0.5, 0.318 * Math.Pow(similar / 4, -0.384)) : Math.Max(0.5, 0.649 - (0.035 * similar));
+        double duty = runs
+            ? Math.Min(0.5, 0.318 * Math.Pow(similar / 4, -0.384))
+            : Math.Max(0.5, 0.649 - (0.035 * similar));
         harmonic = runs ? -0.05 : Math.Min(0.17 + (0.19 * similar * similar), 1);
         brakingShare = runs ? Math.Min(0.62, 0.345 + (0.03 * similar)) : 0.57;
         StepTime = 1 / frequency;

@@ -101,12 +101,7 @@ public sealed record OffCentreUser
         });
     }
 
-    private static Answer<Real> Drift(
-        Treadmill machine,
-        in Scenario scenario,
-        in OperatingPoint point,
-        double offset
-    )
+    private static Answer<Real> Drift(Treadmill machine, in Scenario scenario, in OperatingPoint point, double offset)
     {
         if (machine.Belt.RelaxedForcePerWidth is null)
         {
@@ -118,7 +113,8 @@ public sealed record OffCentreUser
             return new Shortfall(Reason.InputUnknown, Inputs.DeckFriction.Name);
         }
 
-        double end = scenario.Numbers.StrikePosition + (scenario.Numbers.BeltSpeed * Si.Duration.ToSi(point.ContactTime));
+        double end =
+            scenario.Numbers.StrikePosition + (scenario.Numbers.BeltSpeed * Si.Duration.ToSi(point.ContactTime));
         return end > scenario.Numbers.CentreDistance
             ? new Shortfall(Reason.NotInRange, Inputs.StrikePosition.Name, end, scenario.Numbers.CentreDistance, "m")
             : OffCentreStage.Drift(in scenario.Numbers, in scenario.Kinds, offset);

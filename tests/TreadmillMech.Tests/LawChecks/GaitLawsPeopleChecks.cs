@@ -42,8 +42,8 @@ public static class GaitLawsPeopleChecks
         .. Walking.SelectMany(WalkingRow),
         .. Running.Where(row => row.People >= 9).SelectMany(Definitions),
         WalkingStance("Perry, Gait Analysis (1992): stance 62 % at the usual 1.37 m/s", Mark.Memory, 1.37, 0.62),
-        WalkingStance("Kirtley et al. 1985: stance 64.2 % - 3.5 % a m/s", Mark.Read, 0.7, 0.642 - (0.035 * 0.7)),
-        WalkingStance("Kirtley et al. 1985: stance 64.2 % - 3.5 % a m/s", Mark.Read, 1.5, 0.642 - (0.035 * 1.5)),
+        WalkingStance("Kirtley et al. 1985: stance 64.2 % - 3.5 % a m/s", Mark.Read, 0.8, 0.642 - (0.035 * 0.8)),
+        WalkingStance("Kirtley et al. 1985: stance 64.2 % - 3.5 % a m/s", Mark.Read, 1.4, 0.642 - (0.035 * 1.4)),
         WalkingStance("21 men on a walkway, clinicalgaitanalysis.com: stance 61.5 %", Mark.Read, 1.26, 0.615),
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingStepFrequency)}",

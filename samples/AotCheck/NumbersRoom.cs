@@ -124,6 +124,7 @@ internal static class NumbersRoom
             MotorVoltageLimit = 180,
             MotorCurrentLimit = 20,
             PersonMass = 90,
+            LegLength = 0.92,
             BeltSpeed = speed,
             Incline = 0.02,
             StrikePosition = 0.35,

@@ -20,12 +20,15 @@ internal struct Scenario
     {
         ArgumentNullException.ThrowIfNull(demand);
         Scenario scenario = OfMachine(machine);
-        scenario.Kinds = scenario.Kinds with
-        {
-            Gait = demand.Gait,
-            StepFrequencyGiven = demand.Person.Cadence is not null,
-            BrakingPeakGiven = demand.BrakingStep is not null,
-        };
+        scenario.ReadDemand(demand);
+        return scenario;
+    }
+
+    /// <summary>The demand alone, without a machine.</summary>
+    internal static Scenario OfDemand(Demand demand)
+    {
+        ArgumentNullException.ThrowIfNull(demand);
+        Scenario scenario = default;
         scenario.ReadDemand(demand);
         return scenario;
     }
@@ -133,8 +136,15 @@ internal struct Scenario
 
     private void ReadDemand(Demand demand)
     {
+        Kinds = Kinds with
+        {
+            Gait = demand.Gait,
+            StepFrequencyGiven = demand.Person.Cadence is not null,
+            BrakingPeakGiven = demand.BrakingStep is not null,
+        };
         ref MachineNumbers<Real> x = ref Numbers;
         x.PersonMass = Si.Mass.ToSi(demand.Person.Mass);
+        x.LegLength = demand.Person.LegLength is { } leg ? Si.Length.ToSi(leg) : OperatingPointModel.ReferenceLeg;
         x.BeltSpeed = Si.Speed.ToSi(demand.Speed);
         x.Incline = Math.Atan(Si.Ratio.ToSi(demand.Grade));
         x.StrikePosition = Si.Length.ToSi(demand.StrikePosition);

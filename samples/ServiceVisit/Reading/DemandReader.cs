@@ -27,6 +27,7 @@ internal static class DemandReader
         Mass mass = fields.Need("mass", Kinds.Mass);
         Person? person = fields.Make(() => new Person { Mass = mass });
         person = fields.Set(person, "cadence", Kinds.Frequency, static (it, v) => it with { Cadence = v });
+        person = fields.Set(person, "legLength", Kinds.Length, static (it, v) => it with { LegLength = v });
         return fields.Finish(person);
     }
 

@@ -62,4 +62,15 @@ public static class BeltLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CentrifugalTension<T>(T massPerLength, T speed)
         where T : struct, IReal<T> => massPerLength * speed * speed;
+
+    /// <summary>Bending stiffness of a strand in its own plane, as of an even strip [N m2].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="stiffness">Belt stiffness, $EA$ [N].</param>
+    /// <param name="beltWidth">Belt width, $b$ [m].</param>
+    /// <returns>Bending stiffness, $EI$ [N m2]; shear and a soft carcass make a real belt softer.</returns>
+    /// <remarks>$$EI = \frac{EA\,b^2}{12}$$</remarks>
+    [Source("Second moment of a rectangle, textbook; docs/articles/tracking.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BendingStiffnessInPlane<T>(T stiffness, T beltWidth)
+        where T : struct, IReal<T> => stiffness * beltWidth * beltWidth * (1.0 / 12.0);
 }

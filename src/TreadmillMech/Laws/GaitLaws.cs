@@ -6,7 +6,8 @@ namespace TreadmillMech.Laws;
 /// <summary>A person walking or running on the belt: cadence, contact, and the forces of a foot over the stance.</summary>
 /// <remarks>
 /// Phase $u = t/t_c$ runs from 0 at foot strike to 1 at toe-off. The speed relations are fits to published means over
-/// people on level treadmills; people differ by about 7 % in peak force and 5 % in contact time and cadence.
+/// people on level treadmills, for a leg of 0.92 m; <see cref="LegScale"/> carries them to other legs. People differ by
+/// about 7 % in peak force and 5 % in contact time and cadence; docs/articles/gait.md lists every row and its residual.
 /// </remarks>
 public static class GaitLaws
 {
@@ -14,11 +15,13 @@ public static class GaitLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Duty factor, $\beta$ [1].</returns>
-    /// <remarks>$$\beta = 0.70 - 0.06\,v$$ not below one half, where it would be running.</remarks>
-    [Source("Estimate near the stance share of 62 % at a usual walk; sets the peaks of van der Zee et al. 2022 with q")]
+    /// <remarks>$$\beta = 0.649 - 0.035\,v$$ not below one half, where it would be running.</remarks>
+    [Source(
+        "Fit with the slope of Kirtley et al. 1985, between their stance of 59 % and 62 % of others at a usual walk"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingDutyFactor<T>(T speed)
-        where T : struct, IReal<T> => T.Max(0.5, 0.70 - (0.06 * speed));
+        where T : struct, IReal<T> => T.Max(0.5, 0.649 - (0.035 * speed));
 
     /// <summary>Duty factor of running: share of a stride that one foot is on the belt [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -34,11 +37,11 @@ public static class GaitLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 0.7 to 2.0.</param>
     /// <returns>Step frequency, $f$ [Hz].</returns>
-    /// <remarks>$$f = 1.550\,v^{0.545}$$</remarks>
+    /// <remarks>$$f = 1.611\,v^{0.482}$$</remarks>
     [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingStepFrequency<T>(T speed)
-        where T : struct, IReal<T> => 1.550 * T.Pow(speed, 0.545);
+        where T : struct, IReal<T> => 1.611 * T.Pow(speed, 0.482);
 
     /// <summary>Step frequency of running, both feet counted [Hz].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -53,14 +56,15 @@ public static class GaitLaws
     /// <summary>Weight of the third harmonic in walking [1]; above 1/9 the force has two humps.</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
-    /// <returns>Third harmonic, $q$ [1], kept between -1/3 and 1, where no foot pulls on the belt.</returns>
+    /// <returns>Third harmonic, $q$ [1], at most 1, where no foot pulls on the belt.</returns>
     /// <remarks>
-    /// $$q = -0.037 + 0.473\,v$$ Fitted on the peaks; the dip between them comes out too deep near 2 m/s.
+    /// $$q = 0.17 + 0.19\,v^2$$ The dip at mid-stance goes with the square of the speed, as the pull of a body that
+    /// vaults over a stiff leg. Fitted on the peaks; the dip comes out too deep near 2 m/s.
     /// </remarks>
     [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingThirdHarmonic<T>(T speed)
-        where T : struct, IReal<T> => T.Max(-1.0 / 3.0, T.Min(1, -0.037 + (0.473 * speed)));
+        where T : struct, IReal<T> => T.Min(1, 0.17 + (0.19 * speed * speed));
 
     /// <summary>Weight of the third harmonic in running [1]: one hump, a little rounder than a half sine.</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -86,13 +90,13 @@ public static class GaitLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s].</param>
     /// <returns>Phase, $\phi$ [1], at most 0.62.</returns>
-    /// <remarks>$$\phi = 0.36 + 0.03\,v$$</remarks>
+    /// <remarks>$$\phi = 0.345 + 0.03\,v$$</remarks>
     [Source(
         "Near Hamner, Seth and Delp 2010 (0.45 from propulsion over braking peak at 3.96 m/s); the trend is an estimate"
     )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RunningBrakingShare<T>(T speed)
-        where T : struct, IReal<T> => T.Min(0.62, 0.36 + (0.03 * speed));
+        where T : struct, IReal<T> => T.Min(0.62, 0.345 + (0.03 * speed));
 
     /// <summary>Phase at which a walker's foot stops braking and starts to push off [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -101,6 +105,31 @@ public static class GaitLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingBrakingShare<T>()
         where T : struct, IReal<T> => 0.57;
+
+    /// <summary>Leg length from the height of an adult [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="height">Height of the person, $h$ [m].</param>
+    /// <returns>Leg length, hip to ground, $l$ [m].</returns>
+    /// <remarks>$$l = 0.53\,h$$ People of one height differ by some 3 %.</remarks>
+    [Source("Winter, Biomechanics and Motor Control of Human Movement: 0.530 of the height, after Drillis and Contini")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LegLengthFromHeight<T>(T height)
+        where T : struct, IReal<T> => 0.53 * height;
+
+    /// <summary>Scale of speed and frequency between a leg and that of the fitted relations [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="legLength">Leg length, hip to ground, $l$ [m], above 0.</param>
+    /// <param name="referenceLeg">Leg length that the relations stand for, $l_0$ [m]: 0.92 m.</param>
+    /// <returns>Scale, $s$ [1]: 1 for the reference leg, larger for a shorter one.</returns>
+    /// <remarks>
+    /// $$s = \sqrt{\frac{l_0}{l}}$$ A gait at speed $v$ is taken like that of the reference leg
+    /// at the same Froude number, speed $s\,v$; its frequency is $s$ times as high, its duty factor and forces over the
+    /// weight are the same.
+    /// </remarks>
+    [Source("Dynamic similarity at equal Froude numbers, Alexander and Jayes 1983; 0.92 m by Minetti 2001, adult men")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LegScale<T>(T legLength, T referenceLeg)
+        where T : struct, IReal<T> => T.Sqrt(referenceLeg / legLength);
 
     /// <summary>Time one foot stays on the belt [s].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -251,4 +280,24 @@ public static class GaitLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T OffCentreMoment<T>(T meanNormalForce, T offset)
         where T : struct, IReal<T> => meanNormalForce * offset;
+
+    /// <summary>Share of a stride with both feet on the belt [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="dutyFactor">Duty factor, $\beta$ [1].</param>
+    /// <returns>Share of the stride [1]; 0 when running.</returns>
+    /// <remarks>$$\max(0, 2\beta - 1)$$ The second foot strikes half a stride after the first.</remarks>
+    [Source("Definition of the duty factor, Alexander and Jayes 1980; feet half a stride apart")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T DoubleSupport<T>(T dutyFactor)
+        where T : struct, IReal<T> => T.Max(0, (2 * dutyFactor) - 1);
+
+    /// <summary>Share of a stride with no foot on the belt [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="dutyFactor">Duty factor, $\beta$ [1].</param>
+    /// <returns>Share of the stride [1]; 0 when walking.</returns>
+    /// <remarks>$$\max(0, 1 - 2\beta)$$</remarks>
+    [Source("Definition of the duty factor, Alexander and Jayes 1980; feet half a stride apart")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Flight<T>(T dutyFactor)
+        where T : struct, IReal<T> => T.Max(0, 1 - (2 * dutyFactor));
 }

@@ -27,4 +27,20 @@ public static class HubLaws
         T sin = T.SinCos(0.5 * wrap).Sin;
         return T.Sqrt((difference * difference) + (4 * firstTension * secondTension * sin * sin));
     }
+
+    /// <summary>Load on the hub of one side of a roller, where what a person adds acts off the middle [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="evenLoad">Load of both hubs that is even on both sides: that at rest, $H_0$ [N].</param>
+    /// <param name="addedLoad">Load of both hubs that the person adds, $\Delta H$ [N]; negative where they relieve.</param>
+    /// <param name="offset">Distance of the added load from the middle towards this side, $y$ [m].</param>
+    /// <param name="hubSpacing">Distance between both hubs, $w$ [m], above 0.</param>
+    /// <returns>Load on the hub of this side [N]; for the other, with the opposite offset.</returns>
+    /// <remarks>
+    /// $$\frac{H_0}{2} + \Delta H \left(\frac12 + \frac{y}{w}\right)$$ A bound: the belt spreads what one edge carries over
+    /// its width on the way to the roller.
+    /// </remarks>
+    [Source("Statics of a shaft on two hubs; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SideLoad<T>(T evenLoad, T addedLoad, T offset, T hubSpacing)
+        where T : struct, IReal<T> => (0.5 * evenLoad) + (addedLoad * (0.5 + (offset / hubSpacing)));
 }

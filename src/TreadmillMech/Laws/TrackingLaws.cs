@@ -144,4 +144,24 @@ public static class TrackingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T TurnsLeft<T>(T turns, T driftBefore, T driftAfter)
         where T : struct, IReal<T> => turns * driftAfter / (driftBefore - driftAfter);
+
+    /// <summary>Sideways drift for each metre of belt under a load off its middle, belt taken as a stiff strip [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="moment">Pull of the feet times their offset, $F y$ [N m].</param>
+    /// <param name="place">Place of the load behind the axis of the front roller, $a$ [m], 0 to $C$.</param>
+    /// <param name="centreDistance">Distance between the axes, $C$ [m].</param>
+    /// <param name="loopLength">Loop length, $L$ [m].</param>
+    /// <param name="bendingStiffness">Bending stiffness of the strand in its plane, $EI$ [N m2], above 0.</param>
+    /// <returns>Drift for each metre of belt [1], positive to the side of the feet.</returns>
+    /// <remarks>
+    /// $$\frac{dy}{dx} = \frac{F y\,a\,(2C - 3a)}{6\,EI\,L}$$ It turns its sign where the load is two thirds of the way
+    /// back. Square rollers and small tension over stiffness; an order of magnitude.
+    /// </remarks>
+    [Source(
+        "Beam with the entry conditions of Shelton 1968 and a couple on the span; derived in docs/articles/gait.md"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OffCentreDrift<T>(T moment, T place, T centreDistance, T loopLength, T bendingStiffness)
+        where T : struct, IReal<T> =>
+        moment * place * ((2 * centreDistance) - (3 * place)) / (6 * bendingStiffness * loopLength);
 }

@@ -25,7 +25,7 @@ internal static class GaitStage
 
         T usual = Contact(in x, in kinds, bound, ref work, ref y);
         Shape(in x, in kinds, bound, ref work);
-        y.NoticeBits = Outside(in x, bound, y.StepFrequencyUsed / usual);
+        y.NoticeBits = Outside(in x, bound, work.SimilarSpeed, y.StepFrequencyUsed / usual);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -38,8 +38,10 @@ internal static class GaitStage
     )
         where T : struct, IReal<T>
     {
-        T v = x.BeltSpeed;
-        T usual = T.IfLess(bound, v, GaitLaws.RunningStepFrequency(v), GaitLaws.WalkingStepFrequency(v));
+        T scale = GaitLaws.LegScale(x.LegLength, OperatingPointModel.ReferenceLeg);
+        T v = x.BeltSpeed * scale;
+        work.SimilarSpeed = v;
+        T usual = scale * T.IfLess(bound, v, GaitLaws.RunningStepFrequency(v), GaitLaws.WalkingStepFrequency(v));
         y.StepFrequencyUsed = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
         y.DutyFactor = T.IfLess(bound, v, GaitLaws.RunningDutyFactor(v), GaitLaws.WalkingDutyFactor(v));
         y.ContactTime = GaitLaws.ContactTime(y.DutyFactor, y.StepFrequencyUsed);
@@ -51,7 +53,7 @@ internal static class GaitStage
     private static void Shape<T>(in MachineNumbers<T> x, in MachineKinds kinds, T bound, ref Workings<T> work)
         where T : struct, IReal<T>
     {
-        T v = x.BeltSpeed;
+        T v = work.SimilarSpeed;
         work.Stride.ThirdHarmonic = T.IfLess(
             bound,
             v,
@@ -69,14 +71,14 @@ internal static class GaitStage
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Outside<T>(in MachineNumbers<T> x, T bound, T cadenceRatio)
+    private static T Outside<T>(in MachineNumbers<T> x, T bound, T similarSpeed, T cadenceRatio)
         where T : struct, IReal<T>
     {
         T speed = T.IfLess(
             bound,
-            x.BeltSpeed,
-            Row(Ranges.RunningSpeed, x.BeltSpeed),
-            Row(Ranges.WalkingSpeed, x.BeltSpeed)
+            similarSpeed,
+            Row(Ranges.RunningSpeed, similarSpeed),
+            Row(Ranges.WalkingSpeed, similarSpeed)
         );
         return speed
             + Row(Ranges.Incline, x.Incline)

@@ -133,6 +133,9 @@ public static class Inputs
     /// <summary>Mass of the person on the belt.</summary>
     public static Input PersonMass { get; } = Add("m", "kg", "Mass of the person on the belt");
 
+    /// <summary>Leg length of the person, hip to ground.</summary>
+    public static Input LegLength { get; } = Add("l_h", "m", "Leg length of the person, hip to ground");
+
     /// <summary>Speed of the running belt.</summary>
     public static Input BeltSpeed { get; } = Add("v", "m/s", "Speed of the running belt");
 

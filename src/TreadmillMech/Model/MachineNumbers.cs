@@ -121,6 +121,9 @@ public struct MachineNumbers<T>
     /// <summary>Mass of the person on the belt [kg].</summary>
     public T PersonMass;
 
+    /// <summary>Leg length of the person, hip to ground [m].</summary>
+    public T LegLength;
+
     /// <summary>Speed of the running belt [m/s].</summary>
     public T BeltSpeed;
 

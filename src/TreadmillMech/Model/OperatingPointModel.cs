@@ -18,8 +18,14 @@ namespace TreadmillMech.Model;
 /// </remarks>
 public static class OperatingPointModel
 {
-    /// <summary>Speed above which people run [m/s].</summary>
-    /// <remarks>Preferred change from walking to running, about 2 m/s; from memory, Hreljac 1993.</remarks>
+    /// <summary>Leg length that the relations of speed stand for [m].</summary>
+    /// <remarks>Average of adult men, Minetti 2001; the people of the fits are not described by it.</remarks>
+    internal const double ReferenceLeg = 0.92;
+
+    /// <summary>Speed above which people run, for the reference leg [m/s]; a Froude number of 0.44.</summary>
+    /// <remarks>
+    /// Preferred change from walking to running: 28 adults, best told by 1.9 to 2.0 m/s (Hum. Mov. Sci. 2023, read).
+    /// </remarks>
     internal const double RunningAbove = 2.0;
 
     /// <summary>Least demand that a margin is reckoned against [N]: a margin stays a number where nothing is asked.</summary>

@@ -16,6 +16,7 @@ internal struct Workings<T>
     internal T MeanNormalForce;
     internal T NormalAmplitude;
     internal T MeanSharedPull;
+    internal T SimilarSpeed;
     internal T StepTime;
     internal T SpeedRatio;
     internal T DriveBeltEffectiveTension;

@@ -12,7 +12,7 @@ namespace TreadmillMech.Model;
 /// </summary>
 /// <remarks>
 /// A slope costs a third more than a load, a second derivative four times as much: hence the secant. Where two pieces
-/// come near each other, both are climbed. A case that has settled stays where it is while others beside it go on, so
+/// come near each other, all are climbed. A case that has settled stays where it is while others beside it go on, so
 /// that its answer does not depend on them.
 /// </remarks>
 internal readonly struct WorstPhases : IPlainSearch
@@ -90,6 +90,7 @@ internal readonly struct WorstPhases : IPlainSearch
     {
         Top<T> best = new(1, 0, -1e300);
         Top<T> second = best;
+        Top<T> third = best;
         T lowest = 1e300;
         for (int piece = step.FirstPiece; piece < Stride.Pieces; piece++)
         {
@@ -109,13 +110,14 @@ internal readonly struct WorstPhases : IPlainSearch
             }
 
             here = new(here.Piece, here.Place, here.Height - there);
-            second = Top<T>.Higher(Top<T>.Lower(in best, in here), in second);
+            Top<T> beaten = Top<T>.Lower(in best, in here);
             best = Top<T>.Higher(in best, in here);
+            third = Top<T>.Higher(in third, Top<T>.Lower(in second, in beaten));
+            second = Top<T>.Higher(in second, in beaten);
         }
 
         T range = best.Height - lowest;
         T worth = T.IfLess(floor, best.Height + (Rise * range), 1, 0);
-        T near = T.IfLess(best.Height, second.Height + (Rise * range), worth, 0);
         if (T.AnyLess(0.5, worth))
         {
             Top<T> summit = Approach(in step, onPull, onShared, in best, out T curvature);
@@ -123,19 +125,40 @@ internal readonly struct WorstPhases : IPlainSearch
             best = Top<T>.Where(worth, in summit, in best);
         }
 
-        if (T.AnyLess(0.5, near))
+        // The climbs from two neighbours may lead to one top, with the highest across a kink in the third.
+        Rival(in step, in stride, onPull, onShared, in second, worth, range, ref best);
+        Rival(in step, in stride, onPull, onShared, in third, worth, range, ref best);
+        return best;
+    }
+
+    /// <summary>Climbs from a node beside the best one, where its top may stand above the best found.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Rival<T>(
+        in StepNumbers<T> step,
+        in StrideNumbers<Dual<T>> stride,
+        T onPull,
+        T onShared,
+        in Top<T> node,
+        T worth,
+        T range,
+        ref Top<T> best
+    )
+        where T : struct, IReal<T>
+    {
+        T near = T.IfLess(best.Height, node.Height + (Rise * range), worth, 0);
+        if (!T.AnyLess(0.5, near))
         {
-            Top<T> summit = Approach(in step, onPull, onShared, in second, out T curvature);
-            near = T.IfLess(best.Height, summit.Height + (Doubt * range), near, 0);
-            if (T.AnyLess(0.5, near))
-            {
-                Climb(in stride, onPull, onShared, curvature, near, ref summit);
-                summit = Top<T>.Where(near, in summit, in best);
-                best = Top<T>.Higher(in best, in summit);
-            }
+            return;
         }
 
-        return best;
+        Top<T> summit = Approach(in step, onPull, onShared, in node, out T curvature);
+        near = T.IfLess(best.Height, summit.Height + (Doubt * range), near, 0);
+        if (T.AnyLess(0.5, near))
+        {
+            Climb(in stride, onPull, onShared, curvature, near, ref summit);
+            summit = Top<T>.Where(near, in summit, in best);
+            best = Top<T>.Higher(in best, in summit);
+        }
     }
 
     /// <summary>Climbs to the top of onPull * pull + onShared * shared from a place near it.</summary>

@@ -1,3 +1,5 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using UnitsNet;
 
 namespace TreadmillMech.Parts;
@@ -20,4 +22,25 @@ public sealed record Person
         get;
         init => field = Guard.Within(value, Si.Frequency, 0.5, 5);
     }
+
+    /// <summary>
+    /// Leg length, hip to ground, 0.4 m to 1.3 m; null to take the relations of speed alone, which are those of a leg of
+    /// 0.92 m. Shorter legs step faster and change to running at a lower speed. See <see cref="LegLengthOf"/>.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The length is outside the range.</exception>
+    public Length? LegLength
+    {
+        get;
+        init => field = Guard.Within(value, Si.Length, 0.4, 1.3);
+    }
+
+    /// <summary>The usual leg length of an adult, 0.53 of the height; people of one height differ by some 3 %.</summary>
+    /// <param name="height">Height, 0.8 m to 2.4 m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>
+    public static Length LegLengthOf(Length height) =>
+        Si.Length.FromSi(
+            GaitLaws.LegLengthFromHeight<Real>(
+                Si.Length.ToSi(Guard.Within(height, Si.Length, 0.8, 2.4, nameof(height)))
+            )
+        );
 }

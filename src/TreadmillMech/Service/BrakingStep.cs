@@ -35,7 +35,9 @@ public sealed record BrakingStep(Mass Mass, Mass LightestMass, Mass HeaviestMass
             return peak.Missing;
         }
 
-        double usual = Laws.GaitLaws.BrakingPeak<Numbers.Real>(Si.Speed.ToSi(demand.Speed));
+        double leg = Scenario.OfDemand(demand).Numbers.LegLength;
+        double scale = Laws.GaitLaws.LegScale<Numbers.Real>(leg, Model.OperatingPointModel.ReferenceLeg);
+        double usual = Laws.GaitLaws.BrakingPeak<Numbers.Real>(scale * Si.Speed.ToSi(demand.Speed));
         double drag = Si.Force.ToSi(machine.BeltDrag ?? Si.Force.FromSi(0));
         double excess = Si.Force.ToSi(step) - drag;
         double own = Si.Mass.ToSi(demand.Person.Mass);

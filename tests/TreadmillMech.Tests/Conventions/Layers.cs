@@ -9,6 +9,7 @@ internal static class Layers
         nameof(Demand),
         nameof(Scenario),
         nameof(OperatingPoint),
+        nameof(GaitWave),
         nameof(WeakContact),
     ];
 

@@ -7,6 +7,12 @@ public static class BeltLawsChecks
 {
     public static readonly IReadOnlyList<LawCheck> All =
     [
+        Generated.Check(
+            $"{nameof(BeltLaws)}.{nameof(BeltLaws.BendingStiffnessInPlane)}",
+            "belt.plane",
+            "N m2",
+            () => BeltLaws.BendingStiffnessInPlane<Real>(360e3, 0.45)
+        ),
         new(
             $"{nameof(BeltLaws)}.{nameof(BeltLaws.Stiffness)}",
             "By hand: 8 N/mm at 1 % on 450 mm is 3600 N at 1 %, hence 360 kN at 100 %",

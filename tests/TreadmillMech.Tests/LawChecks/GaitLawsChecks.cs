@@ -11,6 +11,24 @@ public static class GaitLawsChecks
     public static readonly IReadOnlyList<LawCheck> All =
     [
         new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.DoubleSupport)}",
+            "Perry, Gait Analysis (1992): two double supports of 10 % each with a stance of 60 %",
+            Mark.Memory,
+            0.20,
+            1e-12,
+            "1",
+            () => GaitLaws.DoubleSupport<Real>(0.60)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.Flight)}",
+            "Karamanidis and Arampatzis 2005, young runners: two flights of 112 ms in a stride of 1.31 Hz at duty factor 0.355; rounded numbers",
+            Mark.Read,
+            2 * 0.112 * 1.31,
+            0.004,
+            "1",
+            () => GaitLaws.Flight<Real>(0.355)
+        ),
+        new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.BrakingPeak)}",
             $"{Hamner}, braking peak",
             Mark.Read,
@@ -174,6 +192,33 @@ public static class GaitLawsChecks
             5e-6,
             "m/s",
             () => GaitLaws.WalkRunSpeed<Real>(0.9)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkRunSpeed)}",
+            "28 adults, Hum. Mov. Sci. 2023: change to running best told by 1.9 to 2.0 m/s; Kram et al. 1997: Froude number 0.5; within 10 % for a leg of 0.92 m",
+            Mark.Read,
+            1.95,
+            0.195,
+            "m/s",
+            () => GaitLaws.WalkRunSpeed<Real>(0.92)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.LegLengthFromHeight)}",
+            "Winter: 0.530 of the height, as others quote it; 1.75 m by hand",
+            Mark.Transcribed,
+            0.9275,
+            5e-5,
+            "m",
+            () => GaitLaws.LegLengthFromHeight<Real>(1.75)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.LegScale)}",
+            "By hand: a leg of a quarter of 0.92 m has half the times, twice the frequency",
+            Mark.Derived,
+            2,
+            1e-12,
+            "1",
+            () => GaitLaws.LegScale<Real>(0.23, 0.92)
         ),
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.StanceMeanForce)}",

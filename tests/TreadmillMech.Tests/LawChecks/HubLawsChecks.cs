@@ -9,6 +9,12 @@ public static class HubLawsChecks
 
     public static readonly IReadOnlyList<LawCheck> All =
     [
+        Generated.Check(
+            $"{nameof(HubLaws)}.{nameof(HubLaws.SideLoad)}",
+            "hub.side",
+            "N",
+            () => HubLaws.SideLoad<Real>(2000, 300, 0.1, 0.56)
+        ),
         new(
             Law,
             "Wentzell, Machine Design (2004), Ex. 14.1: 2 hp at 2450 rpm (63 000), radius 3 in, slack side 10 lb, "

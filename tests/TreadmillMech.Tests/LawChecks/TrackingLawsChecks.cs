@@ -10,6 +10,18 @@ public static class TrackingLawsChecks
 
     public static readonly IReadOnlyList<LawCheck> All =
     [
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffCentreDrift)}",
+            "track.near",
+            "mm/m",
+            () => 1000 * TrackingLaws.OffCentreDrift<Real>(16, 0.45, 1.35, 2.85, 6075)
+        ),
+        Generated.Check(
+            $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.OffCentreDrift)}",
+            "track.far",
+            "mm/m",
+            () => 1000 * TrackingLaws.OffCentreDrift<Real>(16, 1.1, 1.35, 2.85, 6075)
+        ),
         new(
             $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.StringDrift)}",
             "By hand: a string shifts phi C at the skewed roller and nothing at the other in one loop of 2 C + 2 pi r; "

@@ -169,7 +169,7 @@ public sealed class GaitLawsPropertyTests
             Assert.InRange<double>(GaitLaws.WalkingDutyFactor<Real>(v), 0.5, 0.7);
             Assert.InRange<double>(GaitLaws.RunningDutyFactor<Real>(v), 0.1, 0.5);
             Assert.InRange<double>(GaitLaws.WalkingThirdHarmonic<Real>(v), LeastHarmonic, 1);
-            Assert.InRange<double>(GaitLaws.RunningBrakingShare<Real>(v), 0.36, 0.62);
+            Assert.InRange<double>(GaitLaws.RunningBrakingShare<Real>(v), 0.34, 0.62);
         }
     }
 
@@ -227,5 +227,19 @@ public sealed class GaitLawsPropertyTests
     {
         double a = asymmetry.Between(-1, 1);
         Close.To(2, GaitLaws.AsymmetryFactor<Real>(a) + GaitLaws.AsymmetryFactor<Real>(-a), 1e-15);
+    }
+
+    // Dynamic similarity: equal Froude numbers, v2/(g l), and equal Strouhal numbers, f l/v.
+    [Property]
+    public void LegsOfAnyLengthHaveTheSameFroudeAndStrouhalNumbers(Fraction leg, Fraction speed)
+    {
+        double l = leg.Between(0.4, 1.3);
+        double v = speed.Between(0.5, 2);
+        double scale = GaitLaws.LegScale<Real>(l, 0.92);
+        double similar = v * scale;
+        Close.To(similar * similar / 0.92, v * v / l);
+        double f = scale * GaitLaws.WalkingStepFrequency<Real>(similar);
+        Close.To(GaitLaws.WalkingStepFrequency<Real>(similar) * 0.92 / similar, f * l / v);
+        Close.To(GaitLaws.WalkRunSpeed<Real>(0.92), GaitLaws.WalkRunSpeed<Real>(l) * scale);
     }
 }

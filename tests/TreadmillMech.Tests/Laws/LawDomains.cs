@@ -192,11 +192,13 @@ internal static class LawDomains
             ["GaitLaws.RunningDutyFactor"] = Positive(Down(1.5, 6)),
             ["GaitLaws.WalkingStepFrequency"] = Positive(Up(0.3, 2.5)),
             ["GaitLaws.RunningStepFrequency"] = Positive(Up(1.5, 6)),
-            ["GaitLaws.WalkingThirdHarmonic"] = Positive(Up(0.3, 2.1)),
+            ["GaitLaws.WalkingThirdHarmonic"] = Positive(Up(0.3, 2.05)),
             ["GaitLaws.RunningThirdHarmonic"] = Negative(),
             ["GaitLaws.BrakingPeak"] = Positive(Up(0.5, 6)),
             ["GaitLaws.RunningBrakingShare"] = Positive(Up(1.5, 6)),
             ["GaitLaws.WalkingBrakingShare"] = Positive(),
+            ["GaitLaws.LegLengthFromHeight"] = Positive(Up(0.8, 2.4)),
+            ["GaitLaws.LegScale"] = Positive(Down(0.4, 1.3), Up(0.8, 1)),
             ["GaitLaws.ContactTime"] = Positive(Up(0.2, 0.7), Down(1, 4)),
             ["GaitLaws.MeanNormalForce"] = Positive(Up(40, 200), Down(0.01, 0.2), Down(0, 0.5)),
             ["GaitLaws.MeanTangentialForce"] = Signed(Down(40, 200), Down(0.01, 0.2), Up(0, 0.5), Up(-200, 200)),
@@ -207,6 +209,17 @@ internal static class LawDomains
             ["GaitLaws.WalkRunSpeed"] = Positive(Up(0.4, 1.1)),
             ["GaitLaws.StanceMeanForce"] = Positive(Down(0.25, 0.7)),
             ["GaitLaws.AsymmetryFactor"] = Positive(Up(-0.3, 0.3)),
+            ["GaitLaws.DoubleSupport"] = Positive(Up(0.51, 0.75)),
+            ["GaitLaws.Flight"] = Positive(Down(0.2, 0.49)),
+            ["BeltLaws.BendingStiffnessInPlane"] = Positive(Up(1e5, 2e6), Up(0.2, 1)),
+            ["HubLaws.SideLoad"] = Positive(Up(500, 6000), Up(10, 500), Up(-0.25, 0.25), Any(0.55, 1)),
+            ["TrackingLaws.OffCentreDrift"] = Positive(
+                Up(1, 60),
+                Any(0.2, 0.6),
+                Up(1, 2),
+                Down(2.5, 5),
+                Down(2000, 20000)
+            ),
             ["GaitLaws.OffCentreMoment"] = Positive(Up(300, 3000), Up(0.01, 0.2)),
         };
 

@@ -55,6 +55,18 @@ public sealed class NoticeBitsTests
     [Fact]
     public void EverythingAtOnceIsNoticedTogether() => Assert.Equal(4, Of(Gait.Running, 6, 0.1, 0.1, 10, 1.5).Count);
 
+    // By the Froude number: 1.9 m/s on a leg of 0.70 m is like 2.18 m/s on one of 0.92 m, and 2.2 m/s on 1.15 m like 1.97 m/s.
+    [Theory]
+    [InlineData(1.9, 0.70, "Running speed")]
+    [InlineData(2.2, 1.15, null)]
+    [InlineData(0.65, 0.70, null)]
+    [InlineData(0.75, 1.15, "Walking speed")]
+    public void TheLegDecidesWhatASpeedIs(double speed, double legLength, string? noticed) =>
+        Assert.Equal(
+            noticed is null ? [] : [noticed],
+            Of(Gait.BySpeed, speed, legLength: legLength).Select(notice => notice.Subject)
+        );
+
     private static IEnumerable<string> Subjects(
         double incline = 0,
         double support = 0,
@@ -68,12 +80,14 @@ public sealed class NoticeBitsTests
         double incline = 0,
         double support = 0,
         double force = 0,
-        double? cadenceRatio = null
+        double? cadenceRatio = null,
+        double legLength = 0.92
     )
     {
         MachineKinds kinds = new(DriveEnd.Front, Tensioning.FixedCentres, gait, cadenceRatio is not null, false);
         MachineNumbers<Real> x = RandomMachines.Numbers(new Random(8), in kinds);
         (x.BeltSpeed, x.Incline, x.RailSupport, x.RailForce) = (speed, incline, support, force);
+        x.LegLength = legLength;
 
         // The usual cadence of a runner, 3.062 (v/4)^0.259 Hz.
         x.StepFrequency = (cadenceRatio ?? 0) * 3.062 * Math.Pow(speed / 4, 0.259);

@@ -25,16 +25,22 @@ internal sealed class PlainStride
     {
         speed = x.BeltSpeed;
         drag = x.BeltDrag;
-        bool runs = kinds.Gait == Gait.Running || (kinds.Gait == Gait.BySpeed && speed > 2);
-        double usual = runs ? 3.062 * Math.Pow(speed / 4, 0.259) : 1.550 * Math.Pow(speed, 0.545);
+
+        // The same Froude number on a leg of 0.92 m; times go with the root of the length.
+        double similar = Math.Sqrt(speed * speed / x.LegLength * 0.92);
+        bool runs = kinds.Gait == Gait.Running || (kinds.Gait == Gait.BySpeed && similar > 2);
+        double usual = runs ? 3.062 * Math.Pow(similar / 4, 0.259) : 1.611 * Math.Pow(similar, 0.482);
+        usual /= Math.Sqrt(x.LegLength / 0.92);
         double frequency = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
-        double duty = runs ? Math.Min(0.5, 0.318 * Math.Pow(speed / 4, -0.384)) : Math.Max(0.5, 0.70 - (0.06 * speed));
-        harmonic = runs ? -0.05 : Math.Clamp(-0.037 + (0.473 * speed), -1.0 / 3, 1);
-        brakingShare = runs ? Math.Min(0.62, 0.36 + (0.03 * speed)) : 0.57;
+        double duty = runs
+            ? Math.Min(0.5, 0.318 * Math.Pow(similar / 4, -0.384))
+            : Math.Max(0.5, 0.649 - (0.035 * similar));
+        harmonic = runs ? -0.05 : Math.Min(0.17 + (0.19 * similar * similar), 1);
+        brakingShare = runs ? Math.Min(0.62, 0.345 + (0.03 * similar)) : 0.57;
         StepTime = 1 / frequency;
         ContactTime = 2 * duty / frequency;
         double weight = x.PersonMass * StandardGravity;
-        braking = weight * (kinds.BrakingPeakGiven ? x.BrakingPeak : 0.14 * Math.Pow(speed, 0.65));
+        braking = weight * (kinds.BrakingPeakGiven ? x.BrakingPeak : 0.14 * Math.Pow(similar, 0.65));
         double carried = (1 - x.RailSupport) * weight;
         MeanNormal = carried * Math.Cos(x.Incline);
         MeanTangential = x.RailForce - (carried * Math.Sin(x.Incline));

@@ -82,6 +82,7 @@ internal static class RandomMachines
     private static void Demand(Random random, in MachineKinds kinds, ref MachineNumbers<Real> x)
     {
         x.PersonMass = Between(random, 40, 180);
+        x.LegLength = Between(random, 0.7, 1.1);
         x.BeltSpeed = kinds.Gait switch
         {
             Gait.Walking => Between(random, 0.3, 3),

@@ -99,6 +99,7 @@ public static class PartRanges
         Of<Supply>("CircuitRating", Amperes, 5, 63, "5 A to 63 A"),
         Of<Person>("Mass", v => Mass.FromKilograms(v), 10, 350, "10 kg to 350 kg"),
         Of<Person>("Cadence", v => Frequency.FromHertz(v), 0.5, 5, "0.5 Hz to 5 Hz"),
+        Of<Person>("LegLength", Millimetres, 400, 1300, "0.4 m to 1.3 m"),
         Of<Rails>("WeightShare", v => Ratio.FromPercent(v), 0, 90, "0 to 0.9"),
         Of<Rails>("ForwardForce", v => Force.FromNewtons(v), -500, 500, "-500 N to 500 N"),
         Of<Plate>("LargestUserMass", v => Mass.FromKilograms(v), 50, 350, "50 kg to 350 kg"),

@@ -314,6 +314,61 @@ row(
 )
 LONG = solve_ivp(lambda _, y: [0.0008 - y[0] / 12], (0, 600), [-0.004], method="DOP853", rtol=1e-12, atol=1e-16)
 row("track.settled", 1e3 * LONG.y[0, -1], 9, "scipy.integrate.solve_ivp(DOP853), y' = 0.0008 - y/12, mm: after 600 m")
+
+
+def off_centre(moment, place, centres, loop, stiffness, tension=0.0):
+    """Drift of a loop whose top strand carries a couple: two pieces of beam, clamped at 0, no moment at the end.
+
+    Unknowns: four constants of each piece (cubics, or with tension 1, x, cosh, sinh) and the drift d. The slope is -d at
+    both rollers, the rest of the loop is straight, and after one loop the belt is where it was.
+    """
+    k = np.sqrt(tension / stiffness)
+
+    def basis(x, order):
+        if tension == 0:
+            return [np.polynomial.polynomial.polyval(x, np.polynomial.polynomial.polyder([0] * i + [1], order)) for i in range(4)]
+        waves = [np.cosh(k * x), np.sinh(k * x)]
+        return [[1, x], [0, 1], [0, 0], [0, 0]][order] + [k**order * w for w in (waves if order % 2 == 0 else waves[::-1])]
+
+    none = [0] * 4
+    start = [basis(0, i) for i in range(4)]
+    at = [basis(place, i) for i in range(4)]
+    end = [basis(centres, i) for i in range(4)]
+    minus = [[-x for x in b] for b in at]
+    balance = [
+        (start[0] + none + [0], 0),
+        (start[1] + none + [1], 0),
+        (at[0] + minus[0] + [0], 0),
+        (at[1] + minus[1] + [0], 0),
+        (at[2] + minus[2] + [0], moment / stiffness),
+        (at[3] + minus[3] + [0], 0),
+        (none + end[1] + [1], 0),
+        (none + end[2] + [0], 0),
+        (none + end[0] + [centres - loop], 0),
+    ]
+    return np.linalg.solve([b[0] for b in balance], [b[1] for b in balance])[-1]
+
+
+for name, place in (("near", 0.45), ("far", 1.1)):
+    row(
+        f"track.{name}",
+        1e3 * off_centre(16, place, 1.35, 2.85, 6075),
+        9,
+        f"numpy.linalg.solve, two pieces of beam with a couple between and a closed loop, mm/m: 16 N m at {place} m of 1.35 m, "
+        "loop 2.85 m, 6075 N m2",
+    )
+row(
+    "hub.side",
+    np.linalg.solve([[1, 1], [-0.28, 0.28]], [2000 + 300, 300 * 0.1])[1],
+    10,
+    "numpy.linalg.solve, forces and moments of a shaft on hubs 0.56 m apart: 2 kN in the middle, 300 N at 0.1 m",
+)
+row(
+    "belt.plane",
+    360e3 / 0.45 * quad(lambda x: x * x, -0.225, 0.225, **TIGHT)[0],
+    10,
+    "scipy.integrate.quad, x2 over the width of 0.45 m times 360 kN over that width",
+)
 row(
     "measure.grade",
     np.tan(np.arctan2(0.16, 1.12) + np.arctan(0.011)),

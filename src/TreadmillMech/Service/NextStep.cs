@@ -18,7 +18,7 @@ public sealed record NextStep
     public string? Undo { get; init; }
 
     /// <summary>Minutes that it takes, common practice; null where nobody can say.</summary>
-    public int? Minutes { get; init; }
+    public int? EffortMinutes { get; init; }
 
     /// <summary>Cautions for this step.</summary>
     public ImmutableArray<string> Cautions

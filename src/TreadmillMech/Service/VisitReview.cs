@@ -65,7 +65,7 @@ public static class VisitReview
         findings
             .OrderByDescending(static f => f.Severity)
             .ThenBy(static f => f.Next is null)
-            .ThenBy(static f => f.Next?.Minutes ?? int.MaxValue);
+            .ThenBy(static f => f.Next?.EffortMinutes ?? int.MaxValue);
 
     private static Verdict Judge(ImmutableArray<Finding> findings) =>
         findings.Length == 0

@@ -25,6 +25,10 @@ public sealed record RandomVisit(Visit Visit)
         from grade in Gen.OneOf(Gen.Constant(0.0), Number(-0.1, 0.4))
         from count in Gen.Choose(0, 14)
         from events in Event().ArrayOf(count)
+        from day in Gen.Frequency((1, Gen.Constant<int?>(null)), (3, Gen.Choose(0, 900).Select(d => (int?)d)))
+        from earlier in Earlier().ArrayOf(3)
+        from kept in Gen.Choose(0, 3)
+        from used in Flag()
         select new RandomVisit(
             new Visit
             {
@@ -36,6 +40,16 @@ public sealed record RandomVisit(Visit Visit)
                     Grade = Ratio.FromDecimalFractions(grade),
                 },
                 Events = [.. events],
+                Day = day is { } after ? new DateOnly(2026, 1, 1).AddDays(after) : null,
+                Earlier = [.. earlier.Take(kept).OrderBy(e => e.Day)],
+                Usage = used
+                    ? new()
+                    {
+                        EachDay = Duration.FromMinutes(30),
+                        MeanMass = Mass.FromKilograms(80),
+                        MeanSpeed = Speed.FromMetersPerSecond(2.5),
+                    }
+                    : null,
             }
         );
 
@@ -69,6 +83,23 @@ public sealed record RandomVisit(Visit Visit)
                 : known.TailRoller,
         };
 
+    private static Gen<EarlierVisit> Earlier() =>
+        from day in Gen.Choose(0, 1500)
+        from friction in Number(0.02, 1)
+        from read in Flag()
+        from serviced in Flag()
+        from tension in Number(0, 3000)
+        from drag in Number(0, 500)
+        select new EarlierVisit
+        {
+            Day = new DateOnly(2022, 1, 1).AddDays(day),
+            DeckFriction = read ? friction : null,
+            Serviced = serviced,
+            RestTension = read ? Force.FromNewtons(tension) : null,
+            BeltDrag = read ? Force.FromNewtons(drag) : null,
+            Turns = 0.5,
+        };
+
     private static Gen<VisitEvent> Event() =>
         Gen.Frequency(
             (3, Gen.Constant<VisitEvent>(Happened.RollerDry)),
@@ -87,7 +118,8 @@ public sealed record RandomVisit(Visit Visit)
             (2, LockedPull()),
             (2, MotorCurrent()),
             (1, MainsCurrent()),
-            (2, MainsPower())
+            (2, MainsPower()),
+            (6, RandomReadings.Any())
         );
 
     private static Gen<VisitEvent> Turns() =>
@@ -95,7 +127,13 @@ public sealed record RandomVisit(Visit Visit)
             Gen.Choose(-4, 8).Select(VisitEvent (quarters) => Happened.Turned(0.25 * quarters)),
             from left in Number(-5, 5)
             from right in Number(-5, 5)
-            select (VisitEvent)Happened.Turned(left, right)
+            from by in Gen.Choose(0, 3)
+            select (VisitEvent)(
+                Happened.Turned(left, right) with
+                {
+                    By = by == 0 ? TurnedBy.SomebodyBefore : TurnedBy.Technician,
+                }
+            )
         );
 
     private static Gen<VisitEvent> Lift() =>

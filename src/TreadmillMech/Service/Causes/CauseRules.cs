@@ -28,7 +28,7 @@ internal static class CauseRules
                         "Take the machine out of service. Fasten or replace the pulley as the maker says, its key and set screw with it, and look along both pulleys for line.",
                     Expect = "A chalk line across shaft and pulley that stays whole under load.",
                     StopAt = "Stop at a worn keyway or shaft: that is for the maker's service.",
-                    Minutes = 30,
+                    EffortMinutes = 30,
                     Cautions = [Cautions.Unplug, Cautions.StandStill],
                 }
             ),
@@ -47,7 +47,7 @@ internal static class CauseRules
                     StopAt =
                         "Do not run on with a roller that grows hot: a bearing that seizes stops the belt under the feet.",
                     Undo = "Tighten the belt again by the turns that were taken off.",
-                    Minutes = 45,
+                    EffortMinutes = 45,
                     Cautions = [Cautions.Unplug, Cautions.StandStill],
                 }
             ),
@@ -66,7 +66,7 @@ internal static class CauseRules
                     StopAt = "Stop at the first sign of slip, and give the last step back.",
                     Undo =
                         $"Tighten {facts.Say.Bolts} by {Words.Turns(facts.Options.TurnStep.Value, signed: false)} again.",
-                    Minutes = 10,
+                    EffortMinutes = 10,
                     Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
                 }
             ),
@@ -82,7 +82,7 @@ internal static class CauseRules
                         "Do not tighten further. Measure the belt's marks or loop length; a belt stretched that far is replaced, and a bolt that seizes with it.",
                     Expect = "With a new belt, thread left for tightening and bolts that turn evenly.",
                     StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
-                    Minutes = 60,
+                    EffortMinutes = 60,
                     Cautions = [Cautions.Unplug, Cautions.StandStill],
                 }
             ),
@@ -99,7 +99,7 @@ internal static class CauseRules
                     Expect =
                         "A motor constant near that of the plate, and brushes longer than the maker's least length.",
                     StopAt = "Stop at a winding that smells: a motor that was that hot has weaker magnets for good.",
-                    Minutes = 30,
+                    EffortMinutes = 30,
                     Cautions = [Cautions.Unplug, Cautions.Electrical],
                 }
             ),
@@ -116,7 +116,7 @@ internal static class CauseRules
                     Expect =
                         $"A motor current under load below {Words.Percent(facts.Options.AtLimit.Value)} of the controller's limit.",
                     StopAt = "Do not run on with a controller that shuts off: the belt stops under the feet.",
-                    Minutes = 15,
+                    EffortMinutes = 15,
                     Cautions = [Cautions.Electrical, Cautions.TestUser],
                 }
             ),
@@ -135,7 +135,7 @@ internal static class CauseRules
                     Expect =
                         "A voltage under load within a few per cent of the unloaded one, and a plug as cool as the air.",
                     StopAt = "Stop at a warm plug or cord.",
-                    Minutes = 20,
+                    EffortMinutes = 20,
                     Cautions = [Cautions.Electrical],
                 }
             ),
@@ -151,7 +151,7 @@ internal static class CauseRules
                         "Limit the incline for users of that mass until the maker's service has looked at the drive. Do not grease the deck further: less friction makes it worse.",
                     Expect = "At a smaller grade a belt that keeps the set speed with the user on it.",
                     StopAt = "Stop as soon as the belt runs faster than set.",
-                    Minutes = 15,
+                    EffortMinutes = 15,
                     Cautions = [Cautions.Key, Cautions.TestUser, Cautions.Clear],
                 }
             ),
@@ -167,7 +167,7 @@ internal static class CauseRules
                         "Look at the underside of the belt and at the deck's foot zone together; replace belt and deck as a pair where they are glazed or worn through.",
                     Expect = $"Deck friction about {facts.Options.FrictionAfterService} with both new.",
                     StopAt = "Do not run on with a motor that grows hot or a fuse that trips; raise no limit.",
-                    Minutes = 90,
+                    EffortMinutes = 90,
                     Cautions = [Cautions.Unplug, Cautions.StandStill],
                 }
             ),
@@ -190,7 +190,7 @@ internal static class CauseRules
                                 : "Replace the drive belt, and look at the pulleys for wear and line.",
                         Expect = "No squeal, and a motor-to-roller ratio under load as unloaded.",
                         StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft.",
-                        Minutes = 30,
+                        EffortMinutes = 30,
                         Cautions = [Cautions.Unplug, Cautions.StandStill],
                     }
                 ),
@@ -248,7 +248,7 @@ internal static class CauseRules
                     Expect = $"Display and deck within {facts.Options.InclineError.InPercent()}.",
                     StopAt =
                         "Keep hands and feet from under the deck while it moves; until then nobody trains by the displayed grade.",
-                    Minutes = 15,
+                    EffortMinutes = 15,
                     Cautions = [Cautions.Clear, Cautions.Key],
                 },
             };

@@ -54,7 +54,7 @@ internal static class DeckRules
                     $"Deck friction about {facts.Options.FrictionAfterService}; the current or power added by the user falls to {Words.Percent(facts.Options.FrictionAfterService.Value / now.Friction.Value)} of what it was.",
                 StopAt =
                     $"If it falls by less than {Words.Percent(facts.Options.WornIfFallBelow.Value)}, belt and deck are worn: more lubricant does not help.",
-                Minutes = 20,
+                EffortMinutes = 20,
                 Cautions = [Cautions.StandStill, Cautions.Clear],
             },
         };
@@ -83,7 +83,7 @@ internal static class DeckRules
                     "Look at the underside of the belt and at the deck's foot zone together; replace belt and deck as a pair where they are glazed or worn through. Add no more lubricant.",
                 Expect = $"Deck friction about {facts.Options.FrictionAfterService} with both new.",
                 StopAt = "Do not run on with a motor that grows hot or a fuse that trips; raise no limit.",
-                Minutes = 90,
+                EffortMinutes = 90,
                 Cautions = [Cautions.Unplug],
             },
         };

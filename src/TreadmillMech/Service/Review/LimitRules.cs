@@ -34,7 +34,7 @@ internal static class LimitRules
                     Action = "Do not test or use the machine with this person. State the plate's mass on the machine.",
                     Expect = "Users within the plate's mass.",
                     StopAt = "No test above the plate.",
-                    Minutes = 1,
+                    EffortMinutes = 1,
                     Cautions = [Cautions.TestUser],
                 },
             };
@@ -54,7 +54,7 @@ internal static class LimitRules
                     Action = "Test at a speed within the maker's plate, and state that speed in the visit.",
                     Expect = "A test demand that the machine is made for.",
                     StopAt = "No test beyond the plate.",
-                    Minutes = 1,
+                    EffortMinutes = 1,
                     Cautions = [Cautions.TestUser],
                 },
             };
@@ -82,7 +82,7 @@ internal static class LimitRules
                             "Look for high deck friction first; then have a qualified person look at circuit, cord and other loads on it. Fit no bigger breaker.",
                         Expect = $"Mains current under load below {new Figure("", most.Value, "A")}.",
                         StopAt = "Stop at a warm plug or cord.",
-                        Minutes = 20,
+                        EffortMinutes = 20,
                         Cautions = [Cautions.Electrical],
                     },
                 };

@@ -28,7 +28,7 @@ internal static class ReadingRules
                 Action = $"Repeat the reading of {fact.Method}, unloaded and loaded, hands off the rails.",
                 Expect = $"A deck friction between that of a waxed deck and {facts.Options.HighFriction}.",
                 StopAt = "Do not clean, lubricate or replace by this reading.",
-                Minutes = 5,
+                EffortMinutes = 5,
                 Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser, Cautions.Electrical],
             },
         };
@@ -56,7 +56,7 @@ internal static class ReadingRules
                         "Repeat the lift tests: full-width bar at mid-span, rollers free, height from the belt's own line, bar's weight taken off.",
                     Expect = "Lifts at one bolt position that agree on the tension within a tenth.",
                     StopAt = "Do not turn bolts by these readings.",
-                    Minutes = 4,
+                    EffortMinutes = 4,
                     Cautions = [Cautions.StandStill],
                 },
             };
@@ -94,7 +94,7 @@ internal static class ReadingRules
                         $"Read the speeds again, unloaded and under {facts.Say.TestDemand}, and repeat the slip test.",
                     Expect = "Speeds and slip test that agree.",
                     StopAt = "Stop if the belt gives way: then it slips, whatever the speeds say.",
-                    Minutes = 6,
+                    EffortMinutes = 6,
                     Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser],
                 },
             };

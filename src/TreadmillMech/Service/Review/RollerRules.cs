@@ -22,7 +22,7 @@ internal static class RollerRules
                     Expect = "A white cloth drawn over the top stays dry.",
                     StopAt =
                         "If it comes back after a day of standing, the belt is soaked: replace it with the deck looked at.",
-                    Minutes = 40,
+                    EffortMinutes = 40,
                     Cautions = [Cautions.StandStill],
                 },
             };
@@ -48,7 +48,7 @@ internal static class RollerRules
                     Expect = "A dry cloth, and no giving way at the same bolt position.",
                     StopAt =
                         "If it still slips on a clean dry roller, read the speeds of motor and roller before any turn.",
-                    Minutes = 15,
+                    EffortMinutes = 15,
                     Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
                 },
             };
@@ -70,7 +70,7 @@ internal static class RollerRules
                     Action = "Replace the drive belt, and look at the pulleys for wear and line.",
                     Expect = "No squeal, and motor-to-roller ratio under load as unloaded.",
                     StopAt = "Stop if a pulley wobbles or moves on its shaft.",
-                    Minutes = 30,
+                    EffortMinutes = 30,
                     Cautions = [Cautions.Unplug],
                 },
             };

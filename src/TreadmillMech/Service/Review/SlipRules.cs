@@ -110,7 +110,7 @@ internal static class SlipRules
                 ? "A reading that tells whether the running belt is to be worked on."
                 : "A reading that tells which of the two belts to work on.",
             StopAt = "Stop if the belt catches, smells or drifts to an edge.",
-            Minutes = 6,
+            EffortMinutes = 6,
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
 
@@ -121,7 +121,7 @@ internal static class SlipRules
                 $"Do not tighten further: the turns of this visit are used, and the {facts.Say.Drive} holds. Look at the roller's face and at the underside of the running belt for glaze; a glazed belt is replaced.",
             Expect = "With a belt that grips, a test that holds at fewer turns.",
             StopAt = "Do not exceed the turns of a visit to hide a worn belt.",
-            Minutes = 15,
+            EffortMinutes = 15,
             Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
 
@@ -132,7 +132,7 @@ internal static class SlipRules
                 $"Do not tighten further: it is limited by {budget.LimitedBy}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
             Expect = "With a new belt, thread left for tightening and a test that holds.",
             StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
-            Minutes = 15,
+            EffortMinutes = 15,
             Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
 
@@ -155,7 +155,7 @@ internal static class SlipRules
             StopAt =
                 $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. What still slips then is likely the {facts.Say.Drive}.",
             Undo = $"Take {facts.Say.Bolts} back by {Words.Turns(step, signed: false)}.",
-            Minutes = 5,
+            EffortMinutes = 5,
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
     }
@@ -210,7 +210,7 @@ internal static class SlipRules
                     $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under {facts.Say.TestDemand}.",
                 StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
                 Undo = back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
-                Minutes = 30,
+                EffortMinutes = 30,
                 Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
             },
         };

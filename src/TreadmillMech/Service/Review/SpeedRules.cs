@@ -67,7 +67,7 @@ internal static class SpeedRules
                     "Count the passes of a mark at two set speeds, unloaded; then set the displayed speed anew by the maker's manual.",
                 Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}.",
                 StopAt = "Until then nobody trains by the displayed speed.",
-                Minutes = 10,
+                EffortMinutes = 10,
                 Cautions = [Cautions.Clear, Cautions.Key],
             },
         };
@@ -87,7 +87,7 @@ internal static class SpeedRules
                 Action = "Read motor and roller speed again unloaded, and measure both pulleys where the belt lies.",
                 Expect = $"A ratio within {facts.Options.RatioAgreement.InPercent()} of that of the pulleys.",
                 StopAt = "A ratio that changes from reading to reading unloaded is slip already.",
-                Minutes = 10,
+                EffortMinutes = 10,
                 Cautions = [Cautions.Unplug, Cautions.Clear],
             },
         };

@@ -62,7 +62,7 @@ internal static class TrackingRules
             Expect = $"Less drift to the {towards}. {range} Give it fifty passes to settle.",
             StopAt = "Stop if the belt nears an edge; a crowned roller may hold it at an offset, which is in order.",
             Undo = "Turn the same bolt back by as much.",
-            Minutes = 8,
+            EffortMinutes = 8,
             Cautions = [Cautions.StandStill, Cautions.Clear],
         };
     }
@@ -73,7 +73,7 @@ internal static class TrackingRules
             Action = "Clean the drive roller first, then count the same passes again at a jog.",
             Expect = "A drift that can be believed: on an oily roller it tells nothing of the bolts.",
             StopAt = "Stop if the belt nears an edge.",
-            Minutes = 10,
+            EffortMinutes = 10,
             Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.Clear],
         };
 
@@ -83,7 +83,7 @@ internal static class TrackingRules
             Action = "Centre the belt as the maker's manual says: this machine has one take-up bolt.",
             Expect = "Less drift over the same passes.",
             StopAt = "Stop if the belt nears an edge.",
-            Minutes = 10,
+            EffortMinutes = 10,
             Cautions = [Cautions.StandStill, Cautions.Clear],
         };
 

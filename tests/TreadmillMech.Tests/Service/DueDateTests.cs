@@ -21,7 +21,12 @@ public sealed class DueDateTests
                     FrictionUncertainty = 0.004,
                     Serviced = true,
                 },
-                new() { Day = Today.AddDays(-100), DeckFriction = 0.18, FrictionUncertainty = 0.004 },
+                new()
+                {
+                    Day = Today.AddDays(-100),
+                    DeckFriction = 0.18,
+                    FrictionUncertainty = 0.004,
+                },
             ],
         };
 
@@ -58,10 +63,7 @@ public sealed class DueDateTests
 
     [Fact]
     public void WithoutADayThereIsNoDate() =>
-        Assert.Equal(
-            "Day",
-            VisitReview.Of(Visit(Happened.Pull(0.2)) with { Day = null }).Due.Missing.About
-        );
+        Assert.Equal("Day", VisitReview.Of(Visit(Happened.Pull(0.2)) with { Day = null }).Due.Missing.About);
 
     // Work each day 0.2 * 80 * 9.80665 * 2.5 * 1800 / (2.8555 * 0.45) = 0.5495 MJ/m2; 150 MJ/m2 last 272.98 days.
     [Fact]
@@ -89,12 +91,7 @@ public sealed class DueDateTests
     public void AServiceStartsTheLineAnew()
     {
         DueDate due = Due(
-            Visit(
-                Happened.Pull(0.2),
-                Happened.Cleaned(CleanedPlace.Deck),
-                Happened.Oiled(15),
-                Happened.Pull(0.15)
-            )
+            Visit(Happened.Pull(0.2), Happened.Cleaned(CleanedPlace.Deck), Happened.Oiled(15), Happened.Pull(0.15))
         );
 
         // From 0.15 at 0.0002 a day: 500 days.

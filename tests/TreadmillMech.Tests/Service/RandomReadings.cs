@@ -28,17 +28,14 @@ internal static class RandomReadings
                 new CoastDownReading { From = Speed.FromMetersPerSecond(speed), Time = Duration.FromSeconds(time) },
             Number(0, 0.02).Select(VisitEvent (depth) => new GrooveReading { Depth = Length.FromMeters(depth) }),
             Number(0, 0.06)
-                .Select(VisitEvent (left) =>
-                    new BrushReading { Left = Length.FromMeters(left), Least = Length.FromMillimeters(8) }
+                .Select(
+                    VisitEvent (left) =>
+                        new BrushReading { Left = Length.FromMeters(left), Least = Length.FromMillimeters(8) }
                 ),
             from state in Gen.Choose(0, 1)
             from volts in Number(90, 130)
             select (VisitEvent)
-                new MainsVoltageReading
-                {
-                    State = (LoadState)state,
-                    Voltage = ElectricPotential.FromVolts(volts),
-                },
+                new MainsVoltageReading { State = (LoadState)state, Voltage = ElectricPotential.FromVolts(volts) },
             from measured in Number(-0.2, 0.5)
             from shown in Gen.OneOf(Number(-0.2, 0.5), Gen.Constant(measured))
             select (VisitEvent)
@@ -47,7 +44,8 @@ internal static class RandomReadings
                     Measured = Ratio.FromDecimalFractions(measured),
                     Display = Ratio.FromDecimalFractions(shown),
                 },
-            Number(-0.1, 0.1).Select(VisitEvent (across) => new LevelReading { Across = Ratio.FromDecimalFractions(across) }),
+            Number(-0.1, 0.1)
+                .Select(VisitEvent (across) => new LevelReading { Across = Ratio.FromDecimalFractions(across) }),
             from symptom in Gen.Elements(Enum.GetValues<Symptom>())
             from present in Gen.Elements(true, false)
             select (VisitEvent)new SymptomReading { Symptom = symptom, Present = present }

@@ -127,11 +127,11 @@ public sealed record RandomVisit(Visit Visit)
             Gen.Choose(-4, 8).Select(VisitEvent (quarters) => Happened.Turned(0.25 * quarters)),
             from left in Number(-5, 5)
             from right in Number(-5, 5)
-            from by in Gen.Choose(0, 3)
+            from hand in Gen.Choose(0, 3)
             select (VisitEvent)(
                 Happened.Turned(left, right) with
                 {
-                    By = by == 0 ? TurnedBy.SomebodyBefore : TurnedBy.Technician,
+                    By = hand == 0 ? TurnedBy.SomebodyBefore : TurnedBy.Technician,
                 }
             )
         );

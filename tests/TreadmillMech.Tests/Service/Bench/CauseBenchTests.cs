@@ -1,43 +1,28 @@
-using TreadmillMech.Service;
+using TreadmillMech.Tests.Laws;
 
 namespace TreadmillMech.Tests.Service.Bench;
 
 /// <summary>Simulated visits with hidden causes: how often the right cause stands first.</summary>
-public sealed class CauseBenchTests(ITestOutputHelper output)
+public sealed class CauseBenchTests
 {
-    private const int EachCause = 60;
+    private static string PagePath => Path.Combine(SourceTree.Root(), "docs", "articles", "causes-bench.md");
 
     [Fact]
-    public void TheRightCauseStandsFirst()
-    {
-        double share = Run(thoroughness: 0.95, error: null, out string table);
-        output.WriteLine(table);
-        Assert.InRange(share, 0.95, 1);
-    }
+    public void TheRightCauseStandsFirst() => Assert.InRange(BenchPage.Runs[0].Run.RightFirst, 0.95, 1);
 
-    private static double Run(double thoroughness, ModelError? error, out string table)
-    {
-        List<string> lines = [];
-        int right = 0;
-        int all = 0;
-        foreach (Cause cause in Enum.GetValues<Cause>())
-        {
-            Dictionary<Cause, int> firsts = [];
-            for (int i = 0; i < EachCause; i++)
-            {
-                Random random = new((1000 * (int)cause) + i);
-                Visit visit = new Technician(Draw.State(cause, random), random, thoroughness, error).Visit();
-                Cause first = VisitReview.Of(visit).Causes[0].Cause;
-                firsts[first] = firsts.GetValueOrDefault(first) + 1;
-            }
+    [Fact]
+    public void NoGuardIsEverBroken() => Assert.All(BenchPage.Runs, r => Assert.Equal(0, r.Run.GuardsBroken));
 
-            right += firsts.GetValueOrDefault(cause);
-            all += EachCause;
-            string others = string.Join(", ", firsts.Where(f => f.Key != cause).Select(f => $"{f.Key} {f.Value}"));
-            lines.Add($"{cause} {firsts.GetValueOrDefault(cause)}/{EachCause} {others}");
-        }
+    [Fact]
+    public void FewPartsAreReplacedInVain() =>
+        Assert.All(BenchPage.Runs, r => Assert.InRange(r.Run.UnneededParts, 0, 0.05));
 
-        table = string.Join('\n', lines);
-        return (double)right / all;
-    }
+    [Fact]
+    public void TheFirstStepServesTheCause() => Assert.InRange(BenchPage.Runs[0].Run.RightAction, 0.9, 1);
+
+    [Fact]
+    public void ThePageIsThatOfTheBench() => Assert.Equal(File.ReadAllText(PagePath), BenchPage.Text());
+
+    [Fact(Explicit = true)]
+    public void WritesTheBench() => File.WriteAllText(PagePath, BenchPage.Text());
 }

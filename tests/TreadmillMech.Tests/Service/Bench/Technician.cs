@@ -14,16 +14,18 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     private readonly List<VisitEvent> events = [];
     private readonly ModelError wrong = error ?? ModelError.None;
     private double turns;
+    private ImmutableArray<EarlierVisit> earlier = [];
     private readonly bool misreadsFriction = random.NextDouble() < 0.5;
     private bool driveBeltMended;
     private bool topOily = state.Cause == Cause.OverLubricated;
 
-    internal Visit Visit()
+    /// <summary>All readings, nothing touched yet.</summary>
+    internal Visit Read()
     {
         Look();
-        bool slips = Test();
+        Test();
         Speeds();
-        Friction(out bool high);
+        Friction();
         if (Takes())
         {
             Lift(0.03);
@@ -33,24 +35,34 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         Warmth();
         Electricity();
         Bolts();
-        if (slips)
+        earlier = EarlierVisits();
+        return Visit();
+    }
+
+    /// <summary>Then the work that the machine asks for, with its retests.</summary>
+    internal Visit Work()
+    {
+        if (Slips())
         {
             MendSlip();
         }
 
-        if (high && state.DeckFriction > 0)
+        if (state.DeckFriction > 0.25)
         {
             ServiceDeck();
         }
 
-        return new()
+        return Visit();
+    }
+
+    private Visit Visit() =>
+        new()
         {
             Machine = BenchMachine.AsDescribed,
             TestDemand = state.Demand,
             Events = [.. events],
-            Earlier = EarlierVisits(),
+            Earlier = earlier,
         };
-    }
 
     private bool Takes(double weight = 1) => random.NextDouble() < thoroughness * weight;
 
@@ -92,11 +104,10 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         }
     }
 
-    private bool Test()
+    private void Test()
     {
         bool slips = Slips();
         Do(Takes(), () => slips ? Happened.Slips : Happened.Holds);
-        return slips;
     }
 
     /// <summary>Whether somebody on the belt feels it give way, by the truth as it stands.</summary>
@@ -150,9 +161,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
             Display = Speed.FromMetersPerSecond(Math.Round(shown, 1)),
         };
 
-    private void Friction(out bool high)
+    private void Friction()
     {
-        high = state.DeckFriction > 0.25;
         if (Takes())
         {
             ReadFriction();

@@ -1,0 +1,64 @@
+using TreadmillMech.Service;
+
+namespace TreadmillMech.Tests.Service.Bench;
+
+/// <summary>What a good colleague would do first for each hidden cause, by the words of the step.</summary>
+internal static class Actions
+{
+    private static readonly Dictionary<Cause, string[]> Good = new()
+    {
+        [Cause.RunningBeltSlack] = ["Tighten", "Do not turn a bolt yet"],
+        [Cause.OilOnDriveRoller] = ["Clean the drive roller", "Wipe the drive roller"],
+        [Cause.OverTightened] = [" back by"],
+        [Cause.BoltsAtTheirEnd] = ["Do not tighten further", "Do not turn a bolt yet"],
+        [Cause.DriveBeltSlack] = ["slide the motor", "Tension the drive belt", "motor and roller speed"],
+        [Cause.DriveBeltGlazed] = ["Replace the drive belt", "slide the motor", "motor and roller speed"],
+        [Cause.DriveBeltCracked] = ["Replace the drive belt"],
+        [Cause.PulleyLoose] = ["Fasten or replace the pulley", "slide the motor"],
+        [Cause.DeckDry] = ["Clean deck"],
+        [Cause.BeltAndDeckWorn] = ["Look at the underside", "Clean deck"],
+        [Cause.OverLubricated] = ["Degrease", "Clean the drive roller"],
+        [Cause.RollerBearing] = ["turn both rollers by hand"],
+        [Cause.MotorWeak] = ["brushes"],
+        [Cause.ControllerLimit] = ["Raise no limit"],
+        [Cause.SupplyWeak] = ["extension cords"],
+        [Cause.DriveOverrun] = ["Limit the incline"],
+        [Cause.BeltOffCentre] = ["bolt by"],
+        [Cause.OutOfCalibration] = ["set the displayed"],
+        [Cause.UserBeyondPlate] = ["Do not test or use"],
+        [Cause.WrongReading] = ["again", "Repeat"],
+    };
+
+    /// <summary>Causes that a new part mends, or that ask to look whether it must be.</summary>
+    private static readonly Cause[] AskForAPart =
+    [
+        Cause.DriveBeltGlazed,
+        Cause.DriveBeltCracked,
+        Cause.DriveBeltSlack,
+        Cause.PulleyLoose,
+        Cause.BeltAndDeckWorn,
+        Cause.RollerBearing,
+        Cause.BoltsAtTheirEnd,
+        Cause.MotorWeak,
+    ];
+
+    internal static bool Serve(Cause cause, VisitSheet sheet)
+    {
+        if (cause == Cause.NothingWrong)
+        {
+            return sheet.Verdict == Verdict.Use;
+        }
+
+        // A reading that was refused is named on the sheet, with what to do instead.
+        return (cause == Cause.WrongReading && !sheet.Refused.IsEmpty)
+            || (
+                sheet.NextSteps.Length > 0
+                && Good[cause]
+                    .Any(words => sheet.NextSteps[0].Action.Contains(words, StringComparison.OrdinalIgnoreCase))
+            );
+    }
+
+    internal static bool ReplacesInVain(Cause cause, VisitSheet sheet) =>
+        !AskForAPart.Contains(cause)
+        && sheet.NextSteps.Any(step => step.Action.StartsWith("Replace", StringComparison.Ordinal));
+}

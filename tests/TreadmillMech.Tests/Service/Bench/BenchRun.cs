@@ -1,0 +1,65 @@
+using TreadmillMech.Service;
+
+namespace TreadmillMech.Tests.Service.Bench;
+
+/// <summary>Visits of every cause, one kind of technician, and what the review made of them.</summary>
+internal sealed class BenchRun
+{
+    internal const int EachCause = 60;
+
+    private readonly Dictionary<Cause, Dictionary<Cause, int>> confusion = [];
+
+    internal BenchRun(double thoroughness, ModelError error)
+    {
+        foreach (Cause cause in Enum.GetValues<Cause>())
+        {
+            confusion[cause] = [];
+            for (int i = 0; i < EachCause; i++)
+            {
+                Judge(cause, new((1000 * (int)cause) + i), thoroughness, error);
+            }
+        }
+    }
+
+    internal int Visits => EachCause * confusion.Count;
+
+    /// <summary>Share of visits in which the hidden cause stands first.</summary>
+    internal double RightFirst => confusion.Sum(c => (double)c.Value.GetValueOrDefault(c.Key)) / Visits;
+
+    /// <summary>Share of visits before any work whose first step serves the hidden cause.</summary>
+    internal double RightAction { get; private set; }
+
+    /// <summary>Share of visits whose steps replace a part that the hidden cause does not ask for.</summary>
+    internal double UnneededParts { get; private set; }
+
+    /// <summary>Visits in which bolts were to be turned before the readings that must come first.</summary>
+    internal int GuardsBroken { get; private set; }
+
+    internal IEnumerable<(Cause Hidden, int Right, string Others)> Rows =>
+        confusion.Select(c =>
+            (
+                c.Key,
+                c.Value.GetValueOrDefault(c.Key),
+                string.Join(
+                    ", ",
+                    c.Value.Where(f => f.Key != c.Key).OrderBy(f => f.Key).Select(f => $"{f.Key} {f.Value}")
+                )
+            )
+        );
+
+    private void Judge(Cause cause, Random random, double thoroughness, ModelError error)
+    {
+        Technician technician = new(Draw.State(cause, random), random, thoroughness, error);
+        Visit before = technician.Read();
+        Visit after = technician.Work();
+        VisitSheet early = VisitReview.Of(before);
+        VisitSheet late = VisitReview.Of(after);
+        Cause first = late.Causes[0].Cause;
+        confusion[cause][first] = confusion[cause].GetValueOrDefault(first) + 1;
+        RightAction += Actions.Serve(cause, early) ? 1.0 / Total : 0;
+        UnneededParts += Actions.ReplacesInVain(cause, late) ? 1.0 / Total : 0;
+        GuardsBroken += Guard.Broken(before, early) || Guard.Broken(after, late) ? 1 : 0;
+    }
+
+    private static int Total => EachCause * Enum.GetValues<Cause>().Length;
+}

@@ -27,7 +27,7 @@ SampledUncertainty drawn = friction.Sampled;
 
 Console.WriteLine($"friction of the deck  {sure.Value.Si:0.000} ± {sure.ExpandedUncertainty.Si:0.000}  (95 %)");
 Console.WriteLine($"by {drawn.Draws} draws      {drawn.Low.Si:0.000} to {drawn.High.Si:0.000}");
-Console.WriteLine($"both ways agree       {(friction.Agree ? "yes" : "no: go by the draws")}");
+Console.WriteLine($"both ways agree       {(friction.Agreement == Agreement.Agree ? "yes" : "no: go by the draws")}");
 Console.WriteLine();
 Console.WriteLine($"{"which reading to improve", -26}{"u", 10}  {"share", 6}");
 foreach (BudgetRow row in sure.Budget)

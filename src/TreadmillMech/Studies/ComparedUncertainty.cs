@@ -28,11 +28,25 @@ public sealed class ComparedUncertainty
     /// <summary>Distance of the two upper ends.</summary>
     public PhysicalValue HighDifference { get; }
 
-    /// <summary>
-    /// Whether both ends agree within the tolerance and every draw had an answer. Where they do not, go by the drawing: the
-    /// result bends too much over the uncertainty, or one input that is not normal outweighs the others.
-    /// </summary>
-    public bool Agree => Math.Max(LowDifference.Si, HighDifference.Si) <= Tolerance.Si && Sampled.WithoutAnswer == 0;
+    /// <summary>Whether both ends agree within the tolerance, the error of the drawing allowed for.</summary>
+    /// <remarks>
+    /// Where they differ, go by the drawing: the result bends too much over the uncertainty, one input that is not normal
+    /// outweighs the others, or some draws have no answer.
+    /// </remarks>
+    public Agreement Agreement
+    {
+        get
+        {
+            double low = LowDifference.Si;
+            double high = HighDifference.Si;
+            double lowError = 2 * Sampled.Convergence.OfLow.Si;
+            double highError = 2 * Sampled.Convergence.OfHigh.Si;
+            return Sampled.WithoutAnswer > 0 || Math.Max(low - lowError, high - highError) > Tolerance.Si
+                    ? Agreement.Differ
+                : Math.Max(low + lowError, high + highError) <= Tolerance.Si ? Agreement.Agree
+                : Agreement.Undecided;
+        }
+    }
 
     internal static Answer<ComparedUncertainty> Run(
         Trials trials,

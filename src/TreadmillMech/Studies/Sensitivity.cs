@@ -83,7 +83,10 @@ public sealed class Sensitivity
         return new Sensitivity(
             output,
             value,
-            [.. rows.OrderByDescending(row => row.Elasticity.Is(out double e) ? Math.Abs(e) : -1).ThenBy(row => row.Input.Index)]
+            [
+                .. rows.OrderByDescending(row => row.Elasticity.Is(out double e) ? Math.Abs(e) : -1)
+                    .ThenBy(row => row.Input.Index),
+            ]
         );
     }
 

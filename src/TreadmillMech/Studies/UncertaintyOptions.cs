@@ -17,13 +17,16 @@ public sealed record UncertaintyOptions
     /// </summary>
     public IReadOnlyList<Correlation> Correlations { get; init; } = [];
 
-    /// <summary>How many draws, 1000 to 50 000 000; 200 000 where not given.</summary>
+    /// <summary>
+    /// How many draws, 1000 to 50 000 000; a million where not given, which settles two digits of most uncertainties (JCGM
+    /// 101:2008, 7.2.2).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside the range.</exception>
     public int Draws
     {
         get;
         init => field = Given.Count(value, 1000, 50_000_000, nameof(Draws));
-    } = 200_000;
+    } = 1_000_000;
 
     /// <summary>Significant digits of the standard uncertainty that matter to you, 1 or 2; 2 where not given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside the range.</exception>

@@ -20,6 +20,9 @@ namespace TreadmillMech;
 public readonly struct OperatingPoint : IEquatable<OperatingPoint>
 {
     // Outputs under a common rule, as bits.
+    private static readonly ulong OnRest = Outputs.TensionNow.Bit;
+    private static readonly ulong OnMargin = Outputs.BeltMargin.Bit;
+    private static readonly ulong OnPeakCurrent = Outputs.PeakCurrent.Bit;
     private static readonly ulong OnPlacedFoot = Outputs.BeltSlide.Bit;
     private static readonly ulong OnTautBelt =
         Outputs.SlackTension.Bit
@@ -225,9 +228,9 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
         double value = numbers.AsSpan()[output.Index];
         ulong bit = output.Bit;
         Answer<double> answer =
-            output == Outputs.TensionNow ? OfRest(Si.One)
-            : output == Outputs.BeltMargin ? OfMargin(Si.One)
-            : output == Outputs.PeakCurrent ? OfPeakCurrent(Si.One)
+            bit == OnRest ? OfRest(Si.One)
+            : bit == OnMargin ? OfMargin(Si.One)
+            : bit == OnPeakCurrent ? OfPeakCurrent(Si.One)
             : (bit & OnPlacedFoot) != 0 ? OfPlacedFoot(output, Si.One, value)
             : (bit & OnTautBelt) != 0 ? OfTautBelt(output, Si.One, value)
             : (bit & OnDriveBelt) != 0 ? OfDriveBelt(output, Si.One, value)

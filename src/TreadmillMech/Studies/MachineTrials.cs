@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
@@ -82,21 +83,26 @@ internal sealed class MachineTrials : Trials
         }
 
         OperatingPointModel.Run(in numbers, in scenario.Kinds, out OutputNumbers<Lanes> outputs);
+        // The inputs are known and given already: only their numbers change from lane to lane.
         Scenario here = scenario;
         OutputNumbers<Real> alone = default;
+        Span<Real> values = alone.AsSpan();
+        Span<Real> numbersHere = here.Numbers.AsSpan();
+        ReadOnlySpan<double> lanes = MemoryMarshal.Cast<Lanes, double>(outputs.AsSpan());
+        ReadOnlySpan<double> drawn = MemoryMarshal.Cast<Lanes, double>(inputs);
         for (int k = 0; k < Lanes.Count; k++)
         {
             bool permitted = true;
-            for (int i = 0; i < inputs.Length; i++)
+            for (int i = 0; i < moved.Length; i++)
             {
-                double value = inputs[i][k];
+                double value = drawn[(i * Lanes.Count) + k];
                 permitted &= moved[i].Range.Holds(value);
-                here.Set(moved[i], value);
+                numbersHere[moved[i].Index] = value;
             }
 
-            for (int i = 0; i < Outputs.All.Count; i++)
+            for (int i = 0; i < values.Length; i++)
             {
-                alone.AsSpan()[i] = outputs.AsSpan()[i][k];
+                values[i] = lanes[(i * Lanes.Count) + k];
             }
 
             results[k] = permitted ? new OperatingPoint(in here, in alone).Number(output).Or(double.NaN) : double.NaN;

@@ -19,6 +19,26 @@ namespace TreadmillMech;
 /// </remarks>
 public readonly struct OperatingPoint : IEquatable<OperatingPoint>
 {
+    // Outputs under a common rule, as bits.
+    private static readonly ulong OnRest = Outputs.TensionNow.Bit;
+    private static readonly ulong OnMargin = Outputs.BeltMargin.Bit;
+    private static readonly ulong OnPeakCurrent = Outputs.PeakCurrent.Bit;
+    private static readonly ulong OnPlacedFoot = Outputs.BeltSlide.Bit;
+    private static readonly ulong OnTautBelt =
+        Outputs.SlackTension.Bit
+        | Outputs.TightTension.Bit
+        | Outputs.DriveRollerHubLoad.Bit
+        | Outputs.TailRollerHubLoad.Bit;
+    private static readonly ulong OnDriveBelt =
+        Outputs.DriveBeltMargin.Bit | Outputs.DriveBeltSlide.Bit | Outputs.MotorHubLoad.Bit;
+    private static readonly ulong OnMotor =
+        Outputs.MotorTorque.Bit
+        | Outputs.MeanCurrent.Bit
+        | Outputs.RmsCurrent.Bit
+        | Outputs.MotorVoltage.Bit
+        | Outputs.MainsPower.Bit
+        | Outputs.MainsCurrent.Bit;
+
     private readonly OutputNumbers<Real> si;
     private readonly ulong unknown;
     private readonly double leastTorque;
@@ -30,11 +50,12 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     private readonly double pulleyGap;
     private readonly bool directDrive;
 
-    private OperatingPoint(in Scenario scenario, bool canBrake)
+    /// <summary>The point of a scenario whose outputs are there already.</summary>
+    internal OperatingPoint(in Scenario scenario, in OutputNumbers<Real> outputs)
     {
-        OperatingPointModel.Run(in scenario.Numbers, in scenario.Kinds, out si);
+        si = outputs;
         unknown = scenario.Unknown;
-        leastTorque = canBrake ? double.NegativeInfinity : -scenario.Numbers.MotorFrictionTorque;
+        leastTorque = scenario.CanBrake ? double.NegativeInfinity : -scenario.Numbers.MotorFrictionTorque;
         strikePosition = scenario.Numbers.StrikePosition;
         centreDistance = scenario.Numbers.CentreDistance;
         voltageLimit = scenario.Numbers.MotorVoltageLimit;
@@ -92,25 +113,19 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public Answer<Power> PullPower => Give(Outputs.PullPower, Si.Power, si.PullPower);
 
     /// <summary>Strand tension of the running belt at rest, with the turns given.</summary>
-    public Answer<Force> RestTension =>
-        Known(Outputs.TensionNow) && si.TensionNow < 0
-            ? Slack(Outputs.TensionNow, si.TensionNow)
-            : Give(Outputs.TensionNow, Si.Force, si.TensionNow);
+    public Answer<Force> RestTension => OfRest(Si.Force);
 
     /// <summary>Tension of the slack side at the worst phase of the stride.</summary>
-    public Answer<Force> SlackTension => OfTautBelt(Outputs.SlackTension, si.SlackTension);
+    public Answer<Force> SlackTension => OfTautBelt(Outputs.SlackTension, Si.Force, si.SlackTension);
 
     /// <summary>Tension of the tight side at the worst phase of the stride.</summary>
-    public Answer<Force> TightTension => OfTautBelt(Outputs.TightTension, si.TightTension);
+    public Answer<Force> TightTension => OfTautBelt(Outputs.TightTension, Si.Force, si.TightTension);
 
     /// <summary>
     /// Least grip over demand of the running belt over the stride; below 1 it slips for a moment. See also
     /// <see cref="BeltSlide"/>: a few milliseconds are not felt.
     /// </summary>
-    public Answer<double> BeltMargin =>
-        Known(Outputs.BeltMargin) && si.TensionNow <= si.CentrifugalTension
-            ? Slack(Outputs.TensionNow, si.TensionNow)
-            : OfPlacedFoot(Outputs.BeltMargin, Si.One, si.BeltMargin);
+    public Answer<double> BeltMargin => OfMargin(Si.One);
 
     /// <summary>Slide of the running belt on its drive roller in one step.</summary>
     public Answer<Length> BeltSlide => OfPlacedFoot(Outputs.BeltSlide, Si.Length, si.BeltSlide);
@@ -122,10 +137,10 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public Answer<Length> DriveBeltSlide => OfDriveBelt(Outputs.DriveBeltSlide, Si.Length, si.DriveBeltSlide);
 
     /// <summary>Mean load of the running belt on the drive roller's hubs, both together; the drive belt's is apart.</summary>
-    public Answer<Force> DriveRollerHubLoad => OfTautBelt(Outputs.DriveRollerHubLoad, si.DriveRollerHubLoad);
+    public Answer<Force> DriveRollerHubLoad => OfTautBelt(Outputs.DriveRollerHubLoad, Si.Force, si.DriveRollerHubLoad);
 
     /// <summary>Mean load of the running belt on the undriven roller's hubs, both together.</summary>
-    public Answer<Force> TailRollerHubLoad => OfTautBelt(Outputs.TailRollerHubLoad, si.TailRollerHubLoad);
+    public Answer<Force> TailRollerHubLoad => OfTautBelt(Outputs.TailRollerHubLoad, Si.Force, si.TailRollerHubLoad);
 
     /// <summary>Mean load of the drive belt on the motor's shaft.</summary>
     public Answer<Force> MotorHubLoad => OfDriveBelt(Outputs.MotorHubLoad, Si.Force, si.MotorHubLoad);
@@ -137,16 +152,7 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public Answer<ElectricCurrent> MeanCurrent => Motor(Outputs.MeanCurrent, Si.Current, si.MeanCurrent);
 
     /// <summary>Largest armature current over the stride, the belt's speed held and no flywheel to smooth it.</summary>
-    public Answer<ElectricCurrent> PeakCurrent =>
-        Known(Outputs.PeakCurrent) && si.PeakCurrent > currentLimit
-            ? new Shortfall(
-                Reason.CurrentLimit,
-                Outputs.PeakCurrent.Name,
-                si.PeakCurrent,
-                currentLimit,
-                Outputs.PeakCurrent.Unit
-            )
-            : Motor(Outputs.PeakCurrent, Si.Current, si.PeakCurrent);
+    public Answer<ElectricCurrent> PeakCurrent => OfPeakCurrent(Si.Current);
 
     /// <summary>Root mean square of the armature current: what heats the winding. An upper bound, no flywheel.</summary>
     public Answer<ElectricCurrent> RmsCurrent => Motor(Outputs.RmsCurrent, Si.Current, si.RmsCurrent);
@@ -205,7 +211,34 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
     public static OperatingPoint Of(Treadmill machine, Demand demand)
     {
         Scenario scenario = Scenario.Of(machine, demand);
-        return new(in scenario, machine.Motor is null || machine.Motor.CanBrake);
+        return Of(in scenario);
+    }
+
+    /// <summary>The operating point of a scenario.</summary>
+    internal static OperatingPoint Of(in Scenario scenario)
+    {
+        OperatingPointModel.Run(in scenario.Numbers, in scenario.Kinds, out OutputNumbers<Real> outputs);
+        return new(in scenario, in outputs);
+    }
+
+    /// <summary>An output by its row of the table, as a plain SI number, under the same rules as its property.</summary>
+    internal Answer<double> Number(Output output)
+    {
+        OutputNumbers<Real> numbers = si;
+        double value = numbers.AsSpan()[output.Index];
+        ulong bit = output.Bit;
+        Answer<double> answer =
+            bit == OnRest ? OfRest(Si.One)
+            : bit == OnMargin ? OfMargin(Si.One)
+            : bit == OnPeakCurrent ? OfPeakCurrent(Si.One)
+            : (bit & OnPlacedFoot) != 0 ? OfPlacedFoot(output, Si.One, value)
+            : (bit & OnTautBelt) != 0 ? OfTautBelt(output, Si.One, value)
+            : (bit & OnDriveBelt) != 0 ? OfDriveBelt(output, Si.One, value)
+            : (bit & OnMotor) != 0 ? Motor(output, Si.One, value)
+            : Give(output, Si.One, value);
+        return answer.Is(out double number) && !double.IsFinite(number)
+            ? new Shortfall(Reason.NotInRange, output.Name)
+            : answer;
     }
 
     /// <inheritdoc/>
@@ -283,10 +316,35 @@ public readonly struct OperatingPoint : IEquatable<OperatingPoint>
             : Give(output, dimension, value);
 
     /// <summary>What makes sense only while the slack side presses on its rollers at every phase.</summary>
-    private Answer<Force> OfTautBelt(Output output, double value) =>
+    private Answer<TQuantity> OfTautBelt<TQuantity>(Output output, Dimension<TQuantity> dimension, double value)
+        where TQuantity : struct =>
         Known(output) && Known(Outputs.SlackTension) && si.SlackTension < si.CentrifugalTension
             ? Slack(Outputs.SlackTension, si.SlackTension)
-            : OfPlacedFoot(output, Si.Force, value);
+            : OfPlacedFoot(output, dimension, value);
+
+    private Answer<TQuantity> OfRest<TQuantity>(Dimension<TQuantity> dimension)
+        where TQuantity : struct =>
+        Known(Outputs.TensionNow) && si.TensionNow < 0
+            ? Slack(Outputs.TensionNow, si.TensionNow)
+            : Give(Outputs.TensionNow, dimension, si.TensionNow);
+
+    private Answer<TQuantity> OfMargin<TQuantity>(Dimension<TQuantity> dimension)
+        where TQuantity : struct =>
+        Known(Outputs.BeltMargin) && si.TensionNow <= si.CentrifugalTension
+            ? Slack(Outputs.TensionNow, si.TensionNow)
+            : OfPlacedFoot(Outputs.BeltMargin, dimension, si.BeltMargin);
+
+    private Answer<TQuantity> OfPeakCurrent<TQuantity>(Dimension<TQuantity> dimension)
+        where TQuantity : struct =>
+        Known(Outputs.PeakCurrent) && si.PeakCurrent > currentLimit
+            ? new Shortfall(
+                Reason.CurrentLimit,
+                Outputs.PeakCurrent.Name,
+                si.PeakCurrent,
+                currentLimit,
+                Outputs.PeakCurrent.Unit
+            )
+            : Motor(Outputs.PeakCurrent, dimension, si.PeakCurrent);
 
     private Answer<TQuantity> Motor<TQuantity>(Output output, Dimension<TQuantity> dimension, double value)
         where TQuantity : struct

@@ -14,7 +14,24 @@ internal struct Scenario
 {
     internal MachineNumbers<Real> Numbers;
     internal MachineKinds Kinds;
-    internal ulong Unknown;
+    internal bool CanBrake;
+    private ulong unknown;
+
+    /// <summary>
+    /// Inputs that are not known, as bits. The belt's stiffness matters only where turns were given or the mountings give
+    /// way.
+    /// </summary>
+    internal readonly ulong Unknown => StiffnessMatters ? unknown : unknown & ~Inputs.BeltStiffness.Bit;
+
+    /// <summary>Inputs whose change is nothing without a known stiffness of the belt, as bits.</summary>
+    internal static ulong OnStiffness =>
+        Inputs.LeftTurns.Bit | Inputs.RightTurns.Bit | Inputs.DriveHubCompliance.Bit | Inputs.TailHubCompliance.Bit;
+
+    private readonly bool StiffnessMatters =>
+        !Numbers.LeftTurns.Value.Equals(0)
+        || !Numbers.RightTurns.Value.Equals(0)
+        || !Numbers.DriveHubCompliance.Value.Equals(0)
+        || !Numbers.TailHubCompliance.Value.Equals(0);
 
     internal static Scenario Of(Treadmill machine, Demand demand)
     {
@@ -45,12 +62,61 @@ internal struct Scenario
             false,
             false
         );
+        scenario.CanBrake = machine.Motor is null || machine.Motor.CanBrake;
         scenario.ReadBelt(machine);
         scenario.ReadTakeUp(machine.TakeUp);
         scenario.ReadDriveBelt(machine.DriveBelt);
         scenario.ReadMotor(machine.Motor);
         scenario.ReadSupply(machine.Supply);
         return scenario;
+    }
+
+    /// <summary>Gives one input a number; with it, the input is known, and given where it is optional.</summary>
+    internal void Set(Input input, double value)
+    {
+        Numbers.AsSpan()[input.Index] = value;
+        unknown &= ~input.Bit;
+        if (input == Inputs.StepFrequency)
+        {
+            Kinds = Kinds with { StepFrequencyGiven = true };
+        }
+        else if (input == Inputs.BrakingPeak)
+        {
+            Kinds = Kinds with { BrakingPeakGiven = true };
+        }
+    }
+
+    /// <summary>Why an input has no number here; found where it has one.</summary>
+    internal readonly Shortfall Lacks(Input input)
+    {
+        if (Refuses(input) is { Why: not Reason.Found } refused)
+        {
+            return refused;
+        }
+
+        MachineNumbers<Real> numbers = Numbers;
+        bool given =
+            (unknown & input.Bit) == 0
+            && (input != Inputs.StepFrequency || Kinds.StepFrequencyGiven)
+            && (input != Inputs.BrakingPeak || Kinds.BrakingPeakGiven)
+            && double.IsFinite(numbers.AsSpan()[input.Index]);
+        return given ? new(Reason.Found, "") : new(Reason.InputUnknown, input.Name);
+    }
+
+    /// <summary>Why an input cannot be set on this machine; found where it can.</summary>
+    internal readonly Shortfall Refuses(Input input)
+    {
+        bool ofDriveBelt =
+            input == Inputs.DriveBeltTension
+            || input == Inputs.DriveBeltFriction
+            || input == Inputs.GrooveHalfAngle
+            || input == Inputs.DriveBeltMassPerLength
+            || input == Inputs.MotorPulleyDiameter
+            || input == Inputs.RollerPulleyDiameter
+            || input == Inputs.PulleyCentreDistance;
+        return ofDriveBelt && Kinds.Tensioning == Tensioning.DirectDrive
+            ? new(Reason.NotOnThisMachine, "DriveBelt")
+            : new(Reason.Found, "");
     }
 
     private void ReadBelt(Treadmill machine)
@@ -71,19 +137,13 @@ internal struct Scenario
         x.DeckFriction = Known(machine.Deck.Friction, Si.One, Inputs.DeckFriction, 0);
         x.BeltDrag = Known(machine.BeltDrag, Si.Force, Inputs.BeltDrag, 0);
 
-        // The stiffness matters only where turns were given or the mountings give way.
-        bool matters =
-            !machine.TakeUp.LeftTurns.Equals(0)
-            || !machine.TakeUp.RightTurns.Equals(0)
-            || machine.DriveRoller.HubStiffness is not null
-            || machine.TailRoller.HubStiffness is not null;
         if (machine.Belt.RelaxedForcePerWidth is { } relaxed)
         {
             x.BeltStiffness = BeltLaws.Stiffness<Real>(Si.ForcePerLength.ToSi(relaxed), x.BeltWidth);
         }
-        else if (matters)
+        else
         {
-            Unknown |= Inputs.BeltStiffness.Bit;
+            unknown |= Inputs.BeltStiffness.Bit;
         }
     }
 
@@ -162,7 +222,7 @@ internal struct Scenario
             return dimension.ToSi(known);
         }
 
-        Unknown |= input.Bit;
+        unknown |= input.Bit;
         return otherwise;
     }
 

@@ -143,4 +143,46 @@ internal static class Si
         static q => q.Kelvins,
         static v => TemperatureDelta.FromKelvins(v)
     );
+    internal static readonly Dimension<Compliance> Compliance = new(
+        "m/N",
+        static q => q.MetersPerNewton,
+        TreadmillMech.Compliance.FromMetersPerNewton
+    );
+
+    private static readonly Dictionary<Type, object> ByType = new object[]
+    {
+        One,
+        Length,
+        Force,
+        Mass,
+        Angle,
+        Volume,
+        Area,
+        Ratio,
+        Speed,
+        Frequency,
+        Duration,
+        Torque,
+        RotationalSpeed,
+        Power,
+        Voltage,
+        Current,
+        Resistance,
+        Celsius,
+        ForcePerLength,
+        MassPerLength,
+        MassPerArea,
+        Inertia,
+        ThermalConductance,
+        MotorConstant,
+        Compliance,
+        BendingStiffness,
+        TemperatureRise,
+        Acceleration,
+        Energy,
+    }.ToDictionary(static dimension => dimension.GetType().GenericTypeArguments[0]);
+
+    /// <summary>The dimension of a quantity, or null where the library has none for it.</summary>
+    internal static Dimension<TQuantity>? Of<TQuantity>()
+        where TQuantity : struct => ByType.GetValueOrDefault(typeof(TQuantity)) as Dimension<TQuantity>;
 }

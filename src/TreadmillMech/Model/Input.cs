@@ -10,6 +10,9 @@ public sealed record Input(string Name, string Symbol, string Unit, string Descr
     /// <summary>Place in the table and in <see cref="MachineNumbers{T}"/>, from 0.</summary>
     public int Index { get; internal init; }
 
+    /// <summary>Values that the parts and the demand permit, in the SI unit; a study does not leave them.</summary>
+    public Bounds Range { get; internal init; }
+
     /// <summary>This input alone in a set of inputs.</summary>
     internal ulong Bit => 1UL << Index;
 }

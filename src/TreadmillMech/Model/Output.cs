@@ -10,6 +10,9 @@ public sealed record Output(string Name, string Symbol, string Unit, string Desc
     /// <summary>Place in the table and in <see cref="OutputNumbers{T}"/>, from 0.</summary>
     public int Index { get; internal init; }
 
+    /// <summary>This output alone in a set of outputs.</summary>
+    internal ulong Bit => 1UL << Index;
+
     /// <summary>Inputs often unknown in the field, without any of which this output cannot be given, as bits.</summary>
     internal ulong Needs { get; init; }
 }

@@ -14,14 +14,24 @@ internal static class Layers
     ];
 
     /// <summary>Layers in order; the namespace of the root is split into its words and its machine.</summary>
-    internal static readonly string[] Order = ["Numbers", "Words", "Laws", "Model", "Parts", "Machine", "Above"];
+    internal static readonly string[] Order =
+    [
+        "Numbers",
+        "Words",
+        "Laws",
+        "Model",
+        "Parts",
+        "Machine",
+        "Studies",
+        "Above",
+    ];
 
     /// <summary>Layer of a file or type by its folder or namespace below the root, and its name.</summary>
     internal static int Of(string folder, string name) =>
         folder.Split('.', '/')[0] switch
         {
             "" => Array.IndexOf(Order, MachineNames.Contains(name) ? "Machine" : "Words"),
-            "Service" or "Studies" => Array.IndexOf(Order, "Above"),
+            "Service" => Array.IndexOf(Order, "Above"),
             string known => Array.IndexOf(Order, known),
         };
 

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using System.Security.Cryptography;
@@ -8,15 +7,17 @@ namespace TreadmillMech.Tests.Numbers;
 /// <summary>Eight lanes give the same bits in 512-bit and in 256-bit registers.</summary>
 public sealed class RegisterWidthTests
 {
-    private const string FileVariable = "TREADMILLMECH_DIGEST_FILE";
-
     [Fact]
     public async Task SameBitsWithAndWithout512BitRegisters()
     {
         string file = Path.GetTempFileName();
         try
         {
-            string output = await RunChildAsync(file);
+            string output = await NarrowRegisters.RunAsync(
+                typeof(RegisterWidthTests),
+                nameof(WritesTheDigestInAChildProcess),
+                file
+            );
             string[] child = await File.ReadAllLinesAsync(file, TestContext.Current.CancellationToken);
             Assert.True(child.Length == 2, output);
             Assert.Equal("512-bit off", child[0]);
@@ -38,55 +39,7 @@ public sealed class RegisterWidthTests
     [Fact(Explicit = true)]
     public void WritesTheDigestInAChildProcess()
     {
-        string? file = Environment.GetEnvironmentVariable(FileVariable);
-        Assert.NotNull(file);
-        Assert.False(Vector512.IsHardwareAccelerated);
-        File.WriteAllLines(file, ["512-bit off", Digest()]);
-    }
-
-    private static async Task<string> RunChildAsync(string file)
-    {
-        string host = Environment.ProcessPath!;
-        ProcessStartInfo start = new(host)
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            UseShellExecute = false,
-        };
-        if (Path.GetFileNameWithoutExtension(host) == "dotnet")
-        {
-            start.ArgumentList.Add(typeof(RegisterWidthTests).Assembly.Location);
-        }
-
-        start.ArgumentList.Add("-method");
-        start.ArgumentList.Add($"{typeof(RegisterWidthTests).FullName}.{nameof(WritesTheDigestInAChildProcess)}");
-        start.ArgumentList.Add("-explicit");
-        start.ArgumentList.Add("only");
-        start.Environment["DOTNET_EnableAVX512"] = "0";
-        start.Environment[FileVariable] = file;
-
-        using CancellationTokenSource limit = CancellationTokenSource.CreateLinkedTokenSource(
-            TestContext.Current.CancellationToken
-        );
-        limit.CancelAfter(TimeSpan.FromSeconds(60));
-        using Process child = Process.Start(start)!;
-        Task<string> output = child.StandardOutput.ReadToEndAsync(CancellationToken.None);
-        Task<string> error = child.StandardError.ReadToEndAsync(CancellationToken.None);
-        bool inTime = true;
-        try
-        {
-            await child.WaitForExitAsync(limit.Token);
-        }
-        catch (OperationCanceledException)
-        {
-            inTime = false;
-            child.Kill(entireProcessTree: true);
-        }
-
-        string said = $"{await output}{Environment.NewLine}{await error}";
-        Assert.True(inTime, $"child process not done in time:{Environment.NewLine}{said}");
-        Assert.True(child.ExitCode == 0, $"child process exit code {child.ExitCode}:{Environment.NewLine}{said}");
-        return said;
+        NarrowRegisters.Write(Digest());
     }
 
     /// <summary>SHA-256 over the bits of every function, each lane holding a value of another size.</summary>

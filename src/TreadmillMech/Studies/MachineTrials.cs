@@ -1,0 +1,111 @@
+using System.Runtime.InteropServices;
+using TreadmillMech.Model;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Studies;
+
+/// <summary>An output of a machine under a demand.</summary>
+internal sealed class MachineTrials : Trials
+{
+    private readonly Scenario scenario;
+    private readonly Output output;
+    private readonly Input[] moved;
+
+    private MachineTrials(in Scenario scenario, Output output, Input[] inputs)
+    {
+        this.scenario = scenario;
+        this.output = output;
+        moved = inputs;
+    }
+
+    internal override string Name => output.Name;
+
+    internal override string Unit => output.Unit;
+
+    internal static Answer<Trials> Of(in Scenario scenario, Output output, UncertainSet set)
+    {
+        Scenario known = scenario;
+        List<Input> rows = [];
+        foreach (UncertainInput uncertain in set.Inputs)
+        {
+            Input input =
+                uncertain.Input
+                ?? throw new ArgumentException(
+                    $"{uncertain.Name} is no input of the model. Allowed: {string.Join(", ", Inputs.All.Select(row => row.Name))}.",
+                    nameof(set)
+                );
+            if (scenario.Refuses(input) is { Why: not Reason.Found } refused)
+            {
+                return refused;
+            }
+
+            rows.Add(input);
+            known.Set(input, uncertain.Value.Si);
+        }
+
+        // A change of turns is nothing without a known stiffness, even where the estimate is no turn at all.
+        bool onStiffness =
+            (output.Needs & Inputs.BeltStiffness.Bit) != 0
+            && rows.Exists(input => (Scenario.OnStiffness & input.Bit) != 0);
+        Shortfall lacks = onStiffness ? known.Lacks(Inputs.BeltStiffness) : new(Reason.Found, "");
+        return lacks.Why == Reason.Found ? new MachineTrials(in known, output, [.. rows]) : lacks;
+    }
+
+    internal override Answer<double> At(ReadOnlySpan<double> inputs)
+    {
+        Scenario here = scenario;
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            here.Set(moved[i], inputs[i]);
+        }
+
+        return OperatingPoint.Of(in here).Number(output);
+    }
+
+    internal override Lanes Slopes(ReadOnlySpan<Dual<Lanes>> inputs)
+    {
+        MachineNumbers<Dual<Lanes>> numbers = scenario.Numbers.Lift<Dual<Lanes>>();
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            numbers.AsSpan()[moved[i].Index] = inputs[i];
+        }
+
+        OperatingPointModel.Run(in numbers, in scenario.Kinds, out OutputNumbers<Dual<Lanes>> outputs);
+        return outputs.AsSpan()[output.Index].Slope;
+    }
+
+    internal override void Eight(ReadOnlySpan<Lanes> inputs, Span<double> results)
+    {
+        MachineNumbers<Lanes> numbers = scenario.Numbers.Lift<Lanes>();
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            numbers.AsSpan()[moved[i].Index] = inputs[i];
+        }
+
+        OperatingPointModel.Run(in numbers, in scenario.Kinds, out OutputNumbers<Lanes> outputs);
+        // The inputs are known and given already: only their numbers change from lane to lane.
+        Scenario here = scenario;
+        OutputNumbers<Real> alone = default;
+        Span<Real> values = alone.AsSpan();
+        Span<Real> numbersHere = here.Numbers.AsSpan();
+        ReadOnlySpan<double> lanes = MemoryMarshal.Cast<Lanes, double>(outputs.AsSpan());
+        ReadOnlySpan<double> drawn = MemoryMarshal.Cast<Lanes, double>(inputs);
+        for (int k = 0; k < Lanes.Count; k++)
+        {
+            bool permitted = true;
+            for (int i = 0; i < moved.Length; i++)
+            {
+                double value = drawn[(i * Lanes.Count) + k];
+                permitted &= moved[i].Range.Holds(value);
+                numbersHere[moved[i].Index] = value;
+            }
+
+            for (int i = 0; i < values.Length; i++)
+            {
+                values[i] = lanes[(i * Lanes.Count) + k];
+            }
+
+            results[k] = permitted ? new OperatingPoint(in here, in alone).Number(output).Or(double.NaN) : double.NaN;
+        }
+    }
+}

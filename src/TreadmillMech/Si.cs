@@ -123,4 +123,19 @@ internal static class Si
         static q => q.VoltSecondsPerRadian,
         static v => TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(v)
     );
+    internal static readonly Dimension<Pressure> Pressure = new(
+        "Pa",
+        static q => q.Pascals,
+        static v => UnitsNet.Pressure.FromPascals(v)
+    );
+    internal static readonly Dimension<TemperatureDelta> TemperatureDelta = new(
+        "K",
+        static q => q.Kelvins,
+        static v => UnitsNet.TemperatureDelta.FromKelvins(v)
+    );
+    internal static readonly Dimension<CoefficientOfThermalExpansion> Expansion = new(
+        "1/K",
+        static q => q.PerKelvin,
+        static v => CoefficientOfThermalExpansion.FromPerKelvin(v)
+    );
 }

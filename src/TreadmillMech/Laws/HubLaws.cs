@@ -27,4 +27,28 @@ public static class HubLaws
         T sin = T.SinCos(0.5 * wrap).Sin;
         return T.Sqrt((difference * difference) + (4 * firstTension * secondTension * sin * sin));
     }
+
+    /// <summary>Load on the bearing next to an overhanging pulley [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Load of the belt on the pulley, $H$ [N].</param>
+    /// <param name="overhang">Distance of the pulley from the near bearing, $a$ [m].</param>
+    /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
+    /// <returns>Load [N], larger than that on the pulley.</returns>
+    /// <remarks>$$\frac{H(a + b)}{b}$$</remarks>
+    [Source("Moments about the far bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NearBearingLoad<T>(T load, T overhang, T spacing)
+        where T : struct, IReal<T> => load * (overhang + spacing) / spacing;
+
+    /// <summary>Load on the other bearing of a shaft with an overhanging pulley [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Load of the belt on the pulley, $H$ [N].</param>
+    /// <param name="overhang">Distance of the pulley from the near bearing, $a$ [m].</param>
+    /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
+    /// <returns>Load [N], of the opposite direction.</returns>
+    /// <remarks>$$\frac{H a}{b}$$</remarks>
+    [Source("Moments about the near bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FarBearingLoad<T>(T load, T overhang, T spacing)
+        where T : struct, IReal<T> => load * overhang / spacing;
 }

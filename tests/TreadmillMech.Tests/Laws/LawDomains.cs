@@ -37,6 +37,8 @@ internal static class LawDomains
             ["BeltLaws.StrandTension"] = Positive(Up(5e4, 1e6), Up(5e-4, 0.02)),
             ["BeltLaws.CompliantLength"] = Positive(Up(5e4, 1e6), Up(1e-8, 1e-6)),
             ["BeltLaws.TensionGain"] = Positive(Up(5e4, 1e6), Up(1e-4, 0.02), Down(2, 4), Down(0, 2)),
+            ["BeltLaws.SpringLoss"] = Positive(Down(2, 4), Up(0.01, 2)),
+            ["BeltLaws.ForcePerWidth"] = Positive(Up(2e3, 2e4), Up(5e-4, 0.02)),
             ["BeltLaws.CentrifugalTension"] = Positive(Up(0.1, 2), Up(0.2, 7)),
             ["LiftLaws.SpanLengthening"] = Positive(Up(0.002, 0.08), Down(0.8, 2)),
             ["LiftLaws.LiftForce"] = Positive(
@@ -68,7 +70,12 @@ internal static class LawDomains
             ["BeltLifeLaws.Creep"] = Positive(Up(300, 3000), Down(0, 200), Down(5e4, 1e6)),
             ["BeltLifeLaws.BendingStrain"] = Positive(Up(0.001, 0.004), Down(0.03, 0.1)),
             ["BeltLifeLaws.MarkElongation"] = Positive(Up(1.001, 1.02), Down(0.98, 1)),
+            ["BeltLifeLaws.Decades"] = Positive(Down(60, 600), Up(3600, 1e7)),
+            ["BeltLifeLaws.LeastRollerDiameter"] = Positive(Up(0.001, 0.004), Down(0.01, 0.1)),
+            ["BeltLifeLaws.DeckEdgeAngle"] = Positive(Up(0.001, 0.02), Down(0.03, 0.2)),
             ["BeltLifeLaws.DeckEdgeForce"] = Positive(Up(200, 3000), Up(0.01, 0.1), Up(0.01, 0.1)),
+            ["HubLaws.NearBearingLoad"] = Positive(Up(100, 3000), Up(0.01, 0.08), Down(0.06, 0.3)),
+            ["HubLaws.FarBearingLoad"] = Positive(Up(100, 3000), Up(0.01, 0.08), Down(0.06, 0.3)),
             ["HubLaws.HubLoad"] = Positive(Up(100, 3000), Up(100, 3000), Up(2, 3.1)),
         };
 
@@ -118,6 +125,8 @@ internal static class LawDomains
             ["ThermalLaws.FanConductance"] = Positive(Up(0.2, 2), Up(0.2, 3), Up(0.1, 1.5)),
             ["ThermalLaws.RunawayRatio"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
             ["ThermalLaws.CopperRise"] = Positive(Up(5, 50), Up(0.0035, 0.0045), Down(1, 5)),
+            ["ThermalLaws.CopperCoefficient"] = Positive(Down(-10, 100)),
+            ["ThermalLaws.CopperTimeToRise"] = Positive(Up(20, 100), Down(120, 300), Down(0.1, 0.9), Up(600, 7200)),
             ["ThermalLaws.CopperTemperature"] = Positive(Down(0.5, 1), Up(1.2, 2), Up(10, 40)),
         };
 
@@ -147,6 +156,8 @@ internal static class LawDomains
                 Down(5e-8, 3e-7),
                 Down(5e4, 5e5)
             ),
+            ["DeckWearLaws.RectangleSecondMoment"] = Positive(Up(0.3, 1), Up(0.01, 0.04)),
+            ["DeckWearLaws.Travel"] = Positive(Up(0.2, 7), Up(600, 1e6)),
             ["DeckWearLaws.DropForce"] = Positive(Up(40, 200), Up(0.01, 0.5), Up(1e4, 3e5)),
             ["DeckWearLaws.StopForce"] = Positive(Up(40, 200), Up(0.2, 6), Up(5e3, 1e5)),
             ["BearingLaws.BallLife"] = Positive(Up(5e3, 2e4), Down(500, 3000)),
@@ -154,9 +165,11 @@ internal static class LawDomains
             ["BearingLaws.BallLifeRatio"] = Positive(Down(500, 3000), Up(500, 3000)),
             ["BearingLaws.RollerLifeRatio"] = Positive(Down(500, 3000), Up(500, 3000)),
             ["BearingLaws.SpectrumLoad"] = Positive(Up(200, 3000), Any(0.1, 0.9), Up(200, 3000)),
+            ["BearingLaws.RollerSpectrumLoad"] = Positive(Up(200, 3000), Any(0.1, 0.9), Up(200, 3000)),
             ["BearingLaws.LifeTime"] = Positive(Up(1e6, 1e9), Down(30, 300)),
             ["MeasurementLaws.SpeedFromPasses"] = Positive(Up(2, 4), Up(5, 50), Down(10, 120)),
             ["MeasurementLaws.SpeedFromRoller"] = Positive(Up(10, 300), Up(0.03, 0.1), Up(0.001, 0.004)),
+            ["MeasurementLaws.RollerSpeed"] = Positive(Up(0.2, 7), Down(0.03, 0.1), Down(0.001, 0.004)),
             ["MeasurementLaws.DisplayError"] = Positive(Up(2.1, 3), Down(1, 2)),
             ["MeasurementLaws.Grade"] = Positive(Up(0.02, 0.2), Down(0.8, 1.5), Up(-0.01, 0.02)),
             ["MeasurementLaws.Slip"] = Positive(Down(0.9, 0.97), Up(0.98, 1.05)),
@@ -206,6 +219,7 @@ internal static class LawDomains
                 Down(5e-8, 5e-7)
             ),
             ["RollerLaws.BendingMoment"] = Positive(Up(500, 5000), Down(0.3, 0.5), Up(0.5, 0.8)),
+            ["RollerLaws.OverhangMoment"] = Positive(Up(100, 3000), Up(0.01, 0.1)),
             ["RollerLaws.BendingStress"] = Positive(Up(10, 500), Up(0.03, 0.1), Down(5e-8, 5e-7)),
             ["ScrewTorqueLaws.RaisingTorque"] = Positive(
                 Up(500, 20000),
@@ -225,6 +239,10 @@ internal static class LawDomains
             ["ScrewTorqueLaws.LockingRatio"] = Positive(Up(0.006, 0.02), Down(5e-4, 3e-3), Up(0.05, 0.3), Up(0.1, 0.6)),
             ["ScrewTorqueLaws.Efficiency"] = Positive(Up(500, 20000), Up(5e-4, 3e-3), Down(5, 100)),
             ["ScrewTorqueLaws.TorqueByNutFactor"] = Positive(Up(500, 20000), Up(0.006, 0.02), Up(0.1, 0.3)),
+            ["ScrewTorqueLaws.ForceByNutFactor"] = Positive(Up(1, 100), Down(0.006, 0.02), Down(0.1, 0.3)),
+            ["ScrewTorqueLaws.NutFactor"] = Positive(Down(500, 20000), Down(0.006, 0.02), Up(5, 100)),
+            ["ScrewTorqueLaws.ProofLoad"] = Positive(Up(2e8, 1e9), Up(2e-5, 2e-4)),
+            ["ScrewTorqueLaws.HandForce"] = Positive(Up(0.5, 100), Down(0.05, 0.4)),
             ["ScrewTorqueLaws.AxialStress"] = Positive(Up(500, 20000), Down(2e-5, 2e-4)),
             ["ScrewTorqueLaws.EquivalentStress"] = Positive(Up(1e7, 5e8), Up(2, 50), Down(0.006, 0.02)),
             ["ScrewTorqueLaws.TighteningForce"] = Positive(
@@ -247,8 +265,12 @@ internal static class LawDomains
             ["ScrewThreadLaws.RootDiameter"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.MetricStressArea"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
             ["ScrewThreadLaws.UnifiedStressArea"] = Positive(Up(0.005, 0.02), Down(5e-4, 2.5e-3)),
+            ["ScrewThreadLaws.StressDiameter"] = Positive(Up(2e-5, 2e-4)),
+            ["ScrewThreadLaws.Turns"] = Positive(Down(5e-4, 3e-3), Up(0.001, 0.1)),
             ["ScrewThreadLaws.Travel"] = Positive(Up(5e-4, 3e-3), Up(0.1, 4)),
             ["TakeUpLaws.CentreDistanceChange"] = Positive(Up(5e-4, 0.02), Up(5e-4, 0.02), Down(0.01, 1)),
+            ["TakeUpLaws.BoltForce"] = Positive(Up(300, 6000), Down(1, 2), Down(0.01, 1)),
+            ["TakeUpLaws.BoltCompliance"] = Positive(Down(2e-5, 2e-4), Down(7e10, 2.1e11), Up(0.03, 0.2), Down(1, 2), Down(0.01, 1)),
             ["TakeUpLaws.Skew"] = Signed(Up(-0.01, 0.01), Down(-0.01, 0.01), Any(0, 1), Any(0.3, 0.8)),
             ["TakeUpLaws.Elongation"] = Positive(Up(1e-4, 0.02), Any(-0.1, 0.1), Down(2, 4)),
             ["TakeUpLaws.EdgeStrain"] = Positive(Up(1e-4, 0.02), Up(0.3, 0.7), Any(-0.1, 0.1), Down(2, 4)),

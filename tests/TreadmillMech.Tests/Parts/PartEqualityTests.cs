@@ -108,7 +108,7 @@ public sealed class PartEqualityTests
             Assert.Contains(
                 "0.25 m",
                 Assert
-                    .Throws<ArgumentOutOfRangeException>(() => new Roller { Diameter = Length.FromMillimeters(250) })
+                    .Throws<OutOfRangeException>(() => new Roller { Diameter = Length.FromMillimeters(250) })
                     .Message,
                 StringComparison.Ordinal
             );

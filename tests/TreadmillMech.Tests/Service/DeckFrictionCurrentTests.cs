@@ -38,7 +38,7 @@ public sealed class DeckFrictionCurrentTests
     [Fact]
     public void MassAndSpeedMustBeAboveNothing()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(
+        Assert.Throws<OutOfRangeException>(
             "mass",
             () =>
                 DeckFriction.FromCurrent(
@@ -51,7 +51,7 @@ public sealed class DeckFrictionCurrentTests
                     Ratio.Zero
                 )
         );
-        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
+        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(
             "beltSpeed",
             () =>
                 DeckFriction.FromCurrent(

@@ -76,7 +76,7 @@ public sealed class BoltCheckTests
     [Fact]
     public void FrictionOutsideItsRangeIsRefusedByName()
     {
-        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() => BoltCheck.Of(Even, 0));
+        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(() => BoltCheck.Of(Even, 0));
         Assert.Contains("friction: 0 is outside 0.02 to 0.6", error.Message, StringComparison.Ordinal);
     }
 }

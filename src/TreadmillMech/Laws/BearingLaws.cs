@@ -96,8 +96,6 @@ public static class BearingLaws
     [Source("Palmgren and Miner with the life exponent of ISO 281:2007, 7.3")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RollerSpectrumLoad<T>(T firstLoad, T firstShare, T secondLoad)
-        where T : struct, IReal<T> => T.Pow(
-            (firstShare * T.Pow(firstLoad, 10.0 / 3.0)) + ((1 - firstShare) * T.Pow(secondLoad, 10.0 / 3.0)),
-            0.3
-        );
+        where T : struct, IReal<T> =>
+        T.Pow((firstShare * T.Pow(firstLoad, 10.0 / 3.0)) + ((1 - firstShare) * T.Pow(secondLoad, 10.0 / 3.0)), 0.3);
 }

@@ -35,7 +35,9 @@ public static class HubLaws
     /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
     /// <returns>Load [N], larger than that on the pulley.</returns>
     /// <remarks>$$\frac{H(a + b)}{b}$$</remarks>
-    [Source("Moments about the far bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load")]
+    [Source(
+        "Moments about the far bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T NearBearingLoad<T>(T load, T overhang, T spacing)
         where T : struct, IReal<T> => load * (overhang + spacing) / spacing;
@@ -47,7 +49,9 @@ public static class HubLaws
     /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
     /// <returns>Load [N], of the opposite direction.</returns>
     /// <remarks>$$\frac{H a}{b}$$</remarks>
-    [Source("Moments about the near bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load")]
+    [Source(
+        "Moments about the near bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T FarBearingLoad<T>(T load, T overhang, T spacing)
         where T : struct, IReal<T> => load * overhang / spacing;

@@ -185,7 +185,9 @@ public static class ScrewTorqueLaws
     /// <param name="nutFactor">Nut factor, $K$ [1], above 0.</param>
     /// <returns>Axial force, $F$ [N].</returns>
     /// <remarks>$$F = \frac{M}{K d}$$ One torque gives forces that scatter by 8 to 14 % (one standard deviation).</remarks>
-    [Source("Shigley's Mechanical Engineering Design, 9th ed., 8-8, eq. 8-27 solved for the force, tables 8-13 and 8-14")]
+    [Source(
+        "Shigley's Mechanical Engineering Design, 9th ed., 8-8, eq. 8-27 solved for the force, tables 8-13 and 8-14"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T ForceByNutFactor<T>(T torque, T diameter, T nutFactor)
         where T : struct, IReal<T> => torque / (nutFactor * diameter);

@@ -80,7 +80,9 @@ public static class TakeUpLaws
     /// <param name="boltAngle">Angle between the bolts and the line of centres, $\gamma$ [rad].</param>
     /// <returns>Compliance, $1/k$ [m/N].</returns>
     /// <remarks>$$\frac1k = \frac{l_b\cos^2\gamma}{n E A_s}$$</remarks>
-    [Source("Derived: stiffness of a rod, Shigley's Mechanical Engineering Design, 9th ed., 8-5, eq. 8-17 with the threaded part alone, and virtual work")]
+    [Source(
+        "Derived: stiffness of a rod, Shigley's Mechanical Engineering Design, 9th ed., 8-5, eq. 8-17 with the threaded part alone, and virtual work"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T BoltCompliance<T>(T stressArea, T elasticModulus, T freeLength, T bolts, T boltAngle)
         where T : struct, IReal<T>

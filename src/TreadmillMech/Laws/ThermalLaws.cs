@@ -120,7 +120,9 @@ public static class ThermalLaws
     /// $$t = \tau\,\frac{\theta}{\theta_0}\,h(y), \quad h = \frac{-\ln(1 - y)}{y}, \quad y = \frac{(1 - \rho)\,\theta}{\theta_0}$$
     /// from cold, on both sides of $\rho = 1$, where the time goes with the rise. Reached where $y \lt 1$.
     /// </remarks>
-    [Source("Solution of tau dtheta/dt = theta_0 - (1 - rho) theta: first-order heating with resistance linear in temperature")]
+    [Source(
+        "Solution of tau dtheta/dt = theta_0 - (1 - rho) theta: first-order heating with resistance linear in temperature"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T CopperTimeToRise<T>(T rise, T coldFinalRise, T runawayRatio, T timeConstant)
         where T : struct, IReal<T>

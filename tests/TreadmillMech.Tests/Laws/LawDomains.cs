@@ -270,7 +270,13 @@ internal static class LawDomains
             ["ScrewThreadLaws.Travel"] = Positive(Up(5e-4, 3e-3), Up(0.1, 4)),
             ["TakeUpLaws.CentreDistanceChange"] = Positive(Up(5e-4, 0.02), Up(5e-4, 0.02), Down(0.01, 1)),
             ["TakeUpLaws.BoltForce"] = Positive(Up(300, 6000), Down(1, 2), Down(0.01, 1)),
-            ["TakeUpLaws.BoltCompliance"] = Positive(Down(2e-5, 2e-4), Down(7e10, 2.1e11), Up(0.03, 0.2), Down(1, 2), Down(0.01, 1)),
+            ["TakeUpLaws.BoltCompliance"] = Positive(
+                Down(2e-5, 2e-4),
+                Down(7e10, 2.1e11),
+                Up(0.03, 0.2),
+                Down(1, 2),
+                Down(0.01, 1)
+            ),
             ["TakeUpLaws.Skew"] = Signed(Up(-0.01, 0.01), Down(-0.01, 0.01), Any(0, 1), Any(0.3, 0.8)),
             ["TakeUpLaws.Elongation"] = Positive(Up(1e-4, 0.02), Any(-0.1, 0.1), Down(2, 4)),
             ["TakeUpLaws.EdgeStrain"] = Positive(Up(1e-4, 0.02), Up(0.3, 0.7), Any(-0.1, 0.1), Down(2, 4)),

@@ -117,9 +117,7 @@ public sealed class PartRangeTests
 
     private static void Refused(PartRange range, Func<object> act)
     {
-        OutOfRangeException refusal = Assert.IsType<OutOfRangeException>(
-            Record.Exception(() => Unwrapped(act))
-        );
+        OutOfRangeException refusal = Assert.IsType<OutOfRangeException>(Record.Exception(() => Unwrapped(act)));
         Assert.Equal(range.Property, refusal.ParamName);
         Assert.Contains($"{range.Property}: ", refusal.Message, StringComparison.Ordinal);
         Assert.Contains($"is outside {range.Range}.", refusal.Message, StringComparison.Ordinal);

@@ -42,9 +42,7 @@ public sealed record BeltCreep
                         return new BeltCreep
                         {
                             AtMeanPull = Si.Ratio.FromSi(creep),
-                            AtPeakPull = Si.Ratio.FromSi(
-                                BeltLifeLaws.Creep<Real>(Si.Force.ToSi(peak), 0, stiffness)
-                            ),
+                            AtPeakPull = Si.Ratio.FromSi(BeltLifeLaws.Creep<Real>(Si.Force.ToSi(peak), 0, stiffness)),
                             SlipBeyondCreep = slip.Then(lost => Si.Ratio.FromSi(lost - creep)),
                         };
                     })

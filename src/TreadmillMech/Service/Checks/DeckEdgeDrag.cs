@@ -30,19 +30,21 @@ public sealed record DeckEdgeDrag
         double first = Si.Angle.ToSi(Guard.Within(front, Si.Angle, 0, Math.PI / 6, nameof(front)));
         double second = Si.Angle.ToSi(Guard.Within(rear, Si.Angle, 0, Math.PI / 6, nameof(rear)));
         Answer<double> belt = Known.Of(machine.BeltDrag, nameof(Treadmill.BeltDrag)).Then(Si.Force.ToSi);
-        return Known.TautTension(new(machine)).Then(tension =>
-        {
-            double normal = BeltLifeLaws.DeckEdgeForce<Real>(tension, first, second);
-            Answer<double> drag = Known
-                .Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name)
-                .Then(friction => (double)DeckLaws.FrictionForce<Real>(friction, normal));
-            return new DeckEdgeDrag
+        return Known
+            .TautTension(new(machine))
+            .Then(tension =>
             {
-                NormalForce = Si.Force.FromSi(normal),
-                Drag = drag.Then(Si.Force.FromSi),
-                ShareOfBeltDrag = drag.Ask(part => belt.Ask(whole => Share(part, whole))),
-            };
-        });
+                double normal = BeltLifeLaws.DeckEdgeForce<Real>(tension, first, second);
+                Answer<double> drag = Known
+                    .Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name)
+                    .Then(friction => (double)DeckLaws.FrictionForce<Real>(friction, normal));
+                return new DeckEdgeDrag
+                {
+                    NormalForce = Si.Force.FromSi(normal),
+                    Drag = drag.Then(Si.Force.FromSi),
+                    ShareOfBeltDrag = drag.Ask(part => belt.Ask(whole => Share(part, whole))),
+                };
+            });
     }
 
     /// <summary>Angle of the belt's bend from what a ruler tells.</summary>

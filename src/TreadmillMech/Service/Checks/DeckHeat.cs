@@ -59,9 +59,7 @@ public sealed record DeckHeat
                     FrictionPower = power,
                     FinalRise = Si.TemperatureDelta.FromSi(final),
                     RiseAfter = constant.Ask(tau =>
-                        after.Then(t =>
-                            Si.TemperatureDelta.FromSi(ThermalLaws.RiseAfter<Real>(final, 0, t, tau))
-                        )
+                        after.Then(t => Si.TemperatureDelta.FromSi(ThermalLaws.RiseAfter<Real>(final, 0, t, tau)))
                     ),
                 };
             });

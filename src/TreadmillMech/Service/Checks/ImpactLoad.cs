@@ -60,9 +60,5 @@ public sealed record ImpactLoad
         Si.ForcePerLength.ToSi(Guard.Within(stiffness, Si.ForcePerLength, 1e3, 1e8, nameof(stiffness)));
 
     private static ImpactLoad At(double mass, double force) =>
-        new()
-        {
-            PeakForce = Si.Force.FromSi(force),
-            BodyWeights = force / GaitLaws.MeanNormalForce<Real>(mass, 0, 0),
-        };
+        new() { PeakForce = Si.Force.FromSi(force), BodyWeights = force / GaitLaws.MeanNormalForce<Real>(mass, 0, 0) };
 }

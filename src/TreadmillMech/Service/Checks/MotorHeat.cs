@@ -82,7 +82,13 @@ public sealed record MotorHeat
             RunawayRatio = runaway,
             Settled = settled,
             TimeToLimit = timeConstant is { } tau
-                ? TimeTo(limit - ambient, rise, DeckWearLaws.FinalRise<Real>(loss, conductance), runaway, Si.Duration.ToSi(tau))
+                ? TimeTo(
+                    limit - ambient,
+                    rise,
+                    DeckWearLaws.FinalRise<Real>(loss, conductance),
+                    runaway,
+                    Si.Duration.ToSi(tau)
+                )
                 : new Shortfall(Reason.InputUnknown, nameof(MotorCooling.TimeConstant)),
         };
     }

@@ -60,9 +60,7 @@ public sealed record RollerBending
             Deflection = Known
                 .Of(tube.ModulusUsed, nameof(RollerTube.ElasticModulus))
                 .Then(modulus =>
-                    Si.Length.FromSi(
-                        RollerLaws.Deflection<Real>(load, width, span, Si.Pressure.ToSi(modulus), second)
-                    )
+                    Si.Length.FromSi(RollerLaws.Deflection<Real>(load, width, span, Si.Pressure.ToSi(modulus), second))
                 ),
             Moment = Si.Torque.FromSi(moment),
             Stress = Si.Pressure.FromSi(RollerLaws.BendingStress<Real>(moment, outer, second)),

@@ -71,7 +71,13 @@ public sealed record ScrewCheck
         );
     }
 
-    internal static ScrewCheck At(ScrewThread thread, double axial, double friction, BoltClass? boltClass, Collar? collar)
+    internal static ScrewCheck At(
+        ScrewThread thread,
+        double axial,
+        double friction,
+        BoltClass? boltClass,
+        Collar? collar
+    )
     {
         double lead = Si.Length.ToSi(thread.Lead);
         Answer<ScrewTorques> torques = ScrewTorques.Of(thread, axial, friction, collar);

@@ -46,18 +46,20 @@ public sealed record TurnEffort
         double given = Guard.Within(turns, Si.One, 0.01, 2, nameof(turns));
         double rubbing = Guard.Within(friction, Si.One, 0.02, 0.6, nameof(friction));
         LoopGeometry loop = new(machine);
-        return Known.TautTension(loop).Then(tension =>
-        {
-            Answer<double> start = Torque(tension);
-            Answer<double> end = loop.TensionAfter(given, given).Ask(Torque);
-            return new TurnEffort
+        return Known
+            .TautTension(loop)
+            .Then(tension =>
             {
-                TorqueAtStart = start.Then(Si.Torque.FromSi),
-                TorqueAtEnd = end.Then(Si.Torque.FromSi),
-                HandForceAtStart = start.Then(Hand),
-                HandForceAtEnd = end.Then(Hand),
-            };
-        });
+                Answer<double> start = Torque(tension);
+                Answer<double> end = loop.TensionAfter(given, given).Ask(Torque);
+                return new TurnEffort
+                {
+                    TorqueAtStart = start.Then(Si.Torque.FromSi),
+                    TorqueAtEnd = end.Then(Si.Torque.FromSi),
+                    HandForceAtStart = start.Then(Hand),
+                    HandForceAtEnd = end.Then(Hand),
+                };
+            });
 
         Answer<double> Torque(double tension) =>
             ScrewTorques

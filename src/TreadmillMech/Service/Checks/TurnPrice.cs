@@ -48,7 +48,14 @@ public sealed record TurnPrice
         }
 
         return after.TailRollerHubLoad.Then(second =>
-            Between(before, after, first, second, bearing ?? new(), RollerLoads.Speed(machine, RollerPlace.Tail, demand))
+            Between(
+                before,
+                after,
+                first,
+                second,
+                bearing ?? new(),
+                RollerLoads.Speed(machine, RollerPlace.Tail, demand)
+            )
         );
     }
 

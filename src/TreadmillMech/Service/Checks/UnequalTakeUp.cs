@@ -56,9 +56,7 @@ public sealed record UnequalTakeUp
             spacing
         );
         double edge = TakeUpLaws.EdgeStrain<Real>(skew, loop.Numbers.BeltWidth, loop.StrandAngle, loop.Length);
-        Answer<double> mean = Known
-            .Stiffness(loop)
-            .Ask(stiffness => loop.Tension.Then(tension => tension / stiffness));
+        Answer<double> mean = Known.Stiffness(loop).Ask(stiffness => loop.Tension.Then(tension => tension / stiffness));
         return new()
         {
             Skew = Si.Angle.FromSi(skew),

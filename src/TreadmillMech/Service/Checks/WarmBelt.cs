@@ -50,9 +50,7 @@ public sealed record WarmBelt
                 Known
                     .Stiffness(loop)
                     .Ask(stiffness =>
-                        Known.Taut(
-                            BeltLifeLaws.WarmTension<Real>(cold, stiffness, longer, softer / warmer, warmer)
-                        )
+                        Known.Taut(BeltLifeLaws.WarmTension<Real>(cold, stiffness, longer, softer / warmer, warmer))
                     )
                     .Then(warm => new WarmBelt
                     {

@@ -132,9 +132,7 @@ public sealed class BearingTests
     }
 
     private static MotorBearings Motor(Treadmill machine, Bearing near) =>
-        MotorBearings
-            .Of(machine, Example.Runner, Length.FromMillimeters(40), Length.FromMillimeters(160), near)
-            .Value;
+        MotorBearings.Of(machine, Example.Runner, Length.FromMillimeters(40), Length.FromMillimeters(160), near).Value;
 
     private static Answer<LoadSpectrum> Spectrum(Bearing bearing, (Demand Demand, double Share)[] parts) =>
         LoadSpectrum.Of(

@@ -1,4 +1,3 @@
-using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
 using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;

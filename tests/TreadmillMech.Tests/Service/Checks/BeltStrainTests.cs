@@ -1,4 +1,3 @@
-using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
 using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
@@ -17,11 +16,7 @@ public sealed class BeltStrainTests
         BeltCreep creep = BeltCreep.Of(Level.Machine, Example.Runner, Ratio.FromPercent(2)).Value;
         Assert.Equal(Pull / Level.Stiffness, creep.AtMeanPull.DecimalFractions, tolerance: 1e-9);
         Assert.True(creep.AtPeakPull > creep.AtMeanPull);
-        Assert.Equal(
-            0.02 - (Pull / Level.Stiffness),
-            creep.SlipBeyondCreep.Value.DecimalFractions,
-            tolerance: 1e-9
-        );
+        Assert.Equal(0.02 - (Pull / Level.Stiffness), creep.SlipBeyondCreep.Value.DecimalFractions, tolerance: 1e-9);
     }
 
     [Fact]
@@ -64,11 +59,7 @@ public sealed class BeltStrainTests
         Assert.Equal(0.5, marks.Elongation.Value.Percent, tolerance: 1e-9);
         Assert.Equal(relative, marks.Elongation.StandardUncertainty.DecimalFractions, tolerance: 1e-12);
         Assert.Equal(1800, marks.Tension.Value.Value.Newtons, tolerance: 1e-6);
-        Assert.Equal(
-            relative * Level.Stiffness,
-            marks.Tension.Value.StandardUncertainty.Newtons,
-            tolerance: 1e-6
-        );
+        Assert.Equal(relative * Level.Stiffness, marks.Tension.Value.StandardUncertainty.Newtons, tolerance: 1e-6);
     }
 
     [Fact]

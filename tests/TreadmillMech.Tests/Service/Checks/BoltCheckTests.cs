@@ -1,6 +1,5 @@
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -72,7 +71,10 @@ public sealed class BoltCheckTests
             check.TensionAtThreadEnd.Value.Newtons,
             tolerance: 1e-6
         );
-        Assert.Equal(new Shortfall(Reason.InputUnknown, "ThreadLeft"), BoltCheck.Of(Level.Machine).Value.TurnsLeft.Missing);
+        Assert.Equal(
+            new Shortfall(Reason.InputUnknown, "ThreadLeft"),
+            BoltCheck.Of(Level.Machine).Value.TurnsLeft.Missing
+        );
         BoltCheck soft = BoltCheck.Of(measured with { Belt = Level.WithoutStiffness.Belt }).Value;
         Assert.Equal(new Shortfall(Reason.InputUnknown, "BeltStiffness"), soft.TensionAtThreadEnd.Missing);
     }

@@ -1,5 +1,4 @@
 using TreadmillMech.Parts;
-using TreadmillMech.Service.Checks;
 using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 

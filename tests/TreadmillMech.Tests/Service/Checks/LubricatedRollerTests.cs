@@ -1,7 +1,5 @@
-using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
 using TreadmillMech.Tests.OperatingPoints;
-using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
 

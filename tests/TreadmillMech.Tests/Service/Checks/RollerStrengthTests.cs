@@ -57,10 +57,7 @@ public sealed class RollerStrengthTests
     [Fact]
     public void WhatCannotBeIsRefused()
     {
-        Assert.Equal(
-            Reason.PartsOverlap,
-            Bent(Tube with { InnerDiameter = Length.FromMillimeters(50) }).Missing.Why
-        );
+        Assert.Equal(Reason.PartsOverlap, Bent(Tube with { InnerDiameter = Length.FromMillimeters(50) }).Missing.Why);
         Assert.Equal(Reason.NotInRange, Bent(Tube with { BearingSpan = Length.FromMillimeters(440) }).Missing.Why);
         Assert.Equal(
             new Shortfall(Reason.InputUnknown, "RestTension"),

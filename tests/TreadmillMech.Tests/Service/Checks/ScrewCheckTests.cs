@@ -1,6 +1,5 @@
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -132,11 +131,7 @@ public sealed class ScrewCheckTests
             twice.TighteningTorque.Value.NewtonMeters,
             tolerance: 1e-12
         );
-        Assert.Equal(
-            once.Efficiency.Value.DecimalFractions,
-            twice.Efficiency.Value.DecimalFractions,
-            tolerance: 1e-12
-        );
+        Assert.Equal(once.Efficiency.Value.DecimalFractions, twice.Efficiency.Value.DecimalFractions, tolerance: 1e-12);
     }
 
     [Fact]

@@ -21,11 +21,7 @@ public sealed class StandingStartTests
     {
         StandingStart start = StandingStart.Of(Level.Machine, Example.Walker, Friction).Value;
         Assert.Equal((0.35 * Weight) + 20, start.StartPull.Value.Newtons, tolerance: 1e-9);
-        Assert.Equal(
-            ((0.35 * Weight) + 20) / ((0.2 * Weight) + 20),
-            start.StartPullRatio.Value,
-            tolerance: 1e-12
-        );
+        Assert.Equal(((0.35 * Weight) + 20) / ((0.2 * Weight) + 20), start.StartPullRatio.Value, tolerance: 1e-12);
     }
 
     // Uphill the person's weight helps the belt to start: m g (0.35 cos - sin) of atan 0.1.

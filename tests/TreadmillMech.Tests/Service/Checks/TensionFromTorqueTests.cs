@@ -1,6 +1,5 @@
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -11,7 +10,25 @@ public sealed class TensionFromTorqueTests
     // rows give the printed means of 34.3 and 34.18 kN.
     private static readonly double[] Dry =
     [
-        23.6, 27.6, 28.0, 29.4, 30.3, 30.7, 32.9, 33.8, 33.8, 33.8, 34.7, 35.6, 35.6, 37.4, 37.8, 37.8, 39.2, 40.0, 40.5,
+        23.6,
+        27.6,
+        28.0,
+        29.4,
+        30.3,
+        30.7,
+        32.9,
+        33.8,
+        33.8,
+        33.8,
+        34.7,
+        35.6,
+        35.6,
+        37.4,
+        37.8,
+        37.8,
+        39.2,
+        40.0,
+        40.5,
         42.7,
     ];
 
@@ -33,9 +50,17 @@ public sealed class TensionFromTorqueTests
     public void ATorqueIsReadAsForceAndTension()
     {
         const double PoundForce = 4.4482216152605;
-        Treadmill machine = Level.Machine with { TakeUp = new() { Thread = ScrewThread.Parse("3/4-16 UNF"), Bolts = 1 } };
+        Treadmill machine = Level.Machine with
+        {
+            TakeUp = new() { Thread = ScrewThread.Parse("3/4-16 UNF"), Bolts = 1 },
+        };
         TensionFromTorque read = TensionFromTorque
-            .Of(machine, Torque.FromNewtonMeters(37.5 * PoundForce * 0.0254), NutFactor.ZincPlated, Ratio.FromPercent(3))
+            .Of(
+                machine,
+                Torque.FromNewtonMeters(37.5 * PoundForce * 0.0254),
+                NutFactor.ZincPlated,
+                Ratio.FromPercent(3)
+            )
             .Value;
         Assert.Equal(250 * PoundForce, read.AxialForce.Value.Newtons, tolerance: 1e-9 * 1112);
         Assert.Equal(125 * PoundForce, read.StrandTension.Value.Newtons, tolerance: 1e-9 * 556);

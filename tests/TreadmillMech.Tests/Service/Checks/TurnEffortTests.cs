@@ -1,6 +1,5 @@
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -51,6 +50,9 @@ public sealed class TurnEffortTests
     {
         Assert.Throws<OutOfRangeException>("keyLength", () => TurnEffort.Of(Level.Machine, Length.Zero));
         Assert.Throws<OutOfRangeException>("turns", () => TurnEffort.Of(Level.Machine, Key, 0));
-        Assert.Equal(new Shortfall(Reason.InputUnknown, "RestTension"), TurnEffort.Of(Level.WithoutTension, Key).Missing);
+        Assert.Equal(
+            new Shortfall(Reason.InputUnknown, "RestTension"),
+            TurnEffort.Of(Level.WithoutTension, Key).Missing
+        );
     }
 }

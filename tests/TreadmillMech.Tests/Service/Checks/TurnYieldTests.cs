@@ -1,6 +1,5 @@
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -29,16 +28,10 @@ public sealed class TurnYieldTests
             DriveRoller = Level.Machine.DriveRoller with { HubStiffness = PerMillimetre(Drive) },
             TailRoller = Level.Machine.TailRoller with { HubStiffness = PerMillimetre(Tail) },
         };
-        BoltRod rod = new()
-        {
-            FreeLength = Length.FromMillimeters(60),
-            ElasticModulus = Pressure.FromGigapascals(205),
-        };
+        BoltRod rod = new() { FreeLength = Length.FromMillimeters(60), ElasticModulus = Pressure.FromGigapascals(205) };
 
         // T L/EA = 2 (1.25 - 2T/Drive - 2T/Tail - T 60/(205000 A)), solved for T.
-        double gain =
-            2.5
-            / ((Level.Loop / Level.Stiffness) + (4 / Drive) + (4 / Tail) + (2 * 60 / (205000 * Area)));
+        double gain = 2.5 / ((Level.Loop / Level.Stiffness) + (4 / Drive) + (4 / Tail) + (2 * 60 / (205000 * Area)));
         TurnYield yield = TurnYield.Of(soft, rod).Value;
         Assert.Equal(gain, yield.TensionGain.Newtons, tolerance: 1e-6 * gain);
         Assert.Equal(gain / Level.Stiffness, yield.Strain.DecimalFractions, tolerance: 1e-6 * gain / Level.Stiffness);
@@ -52,11 +45,7 @@ public sealed class TurnYieldTests
     [Fact]
     public void OneBoltYieldsTwiceAsFarAsTwo()
     {
-        BoltRod rod = new()
-        {
-            FreeLength = Length.FromMillimeters(60),
-            ElasticModulus = Pressure.FromGigapascals(205),
-        };
+        BoltRod rod = new() { FreeLength = Length.FromMillimeters(60), ElasticModulus = Pressure.FromGigapascals(205) };
         Treadmill one = Level.Machine with { TakeUp = Level.Machine.TakeUp with { Bolts = 1 } };
         double two = Compliance(TurnYield.Of(Level.Machine, rod).Value);
         Assert.Equal(2 * two, Compliance(TurnYield.Of(one, rod).Value), tolerance: 1e-9 * two);
@@ -73,11 +62,7 @@ public sealed class TurnYieldTests
         {
             TakeUp = new() { Thread = ScrewThread.FromMeasuredLead(Length.FromMillimeters(1.2)) },
         };
-        BoltRod rod = new()
-        {
-            FreeLength = Length.FromMillimeters(60),
-            ElasticModulus = Pressure.FromGigapascals(205),
-        };
+        BoltRod rod = new() { FreeLength = Length.FromMillimeters(60), ElasticModulus = Pressure.FromGigapascals(205) };
         Assert.True(TurnYield.Of(measured).Found);
         Assert.Equal(new Shortfall(Reason.InputUnknown, "NominalDiameter"), TurnYield.Of(measured, rod).Missing);
         Assert.Throws<ArgumentNullException>("machine", () => TurnYield.Of(null!));

@@ -1,6 +1,4 @@
-using TreadmillMech.Parts;
 using TreadmillMech.Service.Checks;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Checks;
@@ -62,10 +60,5 @@ public sealed class UnequalTakeUpTests
     }
 
     private static Answer<UnequalTakeUp> Of(Treadmill machine) =>
-        UnequalTakeUp.Of(
-            machine with
-            {
-                TakeUp = machine.TakeUp with { BoltSpacing = Length.FromMillimeters(500) },
-            }
-        );
+        UnequalTakeUp.Of(machine with { TakeUp = machine.TakeUp with { BoltSpacing = Length.FromMillimeters(500) } });
 }

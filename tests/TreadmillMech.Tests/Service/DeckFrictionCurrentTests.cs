@@ -38,7 +38,7 @@ public sealed class DeckFrictionCurrentTests
     [Fact]
     public void MassAndSpeedMustBeAboveNothing()
     {
-        Assert.Throws<OutOfRangeException>(
+        Assert.Throws<ArgumentOutOfRangeException>(
             "mass",
             () =>
                 DeckFriction.FromCurrent(
@@ -51,7 +51,7 @@ public sealed class DeckFrictionCurrentTests
                     Ratio.Zero
                 )
         );
-        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(
+        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
             "beltSpeed",
             () =>
                 DeckFriction.FromCurrent(

@@ -48,7 +48,7 @@ public sealed class DeckFrictionPowerTests
     [InlineData(80, 2, -0.5, "efficiency")]
     public void WhatMustBeAboveNothingIsNamed(double kilograms, double speed, double efficiency, string name)
     {
-        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(
+        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
             name,
             () =>
                 DeckFriction.FromMainsPower(

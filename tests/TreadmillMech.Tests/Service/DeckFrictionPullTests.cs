@@ -44,7 +44,7 @@ public sealed class DeckFrictionPullTests
     [InlineData(-3)]
     public void AMassThatIsNotAboveNothingIsNamedWithItsValue(double kilograms)
     {
-        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(
+        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(
             "mass",
             () => DeckFriction.FromPull(Mass.FromKilograms(kilograms), Newtons(200), Newtons(20))
         );

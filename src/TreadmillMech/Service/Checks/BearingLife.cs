@@ -14,7 +14,7 @@ internal static class BearingLife
 
     /// <summary>Revolutions that nine in ten reach at a load [N].</summary>
     internal static Answer<double> Revolutions(Bearing bearing, double load) =>
-        Known
+        Inquiry
             .Of(bearing.DynamicRating, nameof(Bearing.DynamicRating))
             .Then(Si.Force.ToSi)
             .Then(rating =>

@@ -46,7 +46,7 @@ public sealed record BearingLifeCheck
         ArgumentNullException.ThrowIfNull(demand);
         ArgumentNullException.ThrowIfNull(bearing);
         RollerPlace roller = Guard.Defined(place, nameof(place));
-        Answer<double> reference = Known
+        Answer<double> reference = Inquiry
             .Of(Guard.Within(referenceLoad, Si.Force, 1, 1e5, nameof(referenceLoad)), "ReferenceLoad")
             .Then(Si.Force.ToSi);
         double speed = RollerLoads.Speed(machine, roller, demand);

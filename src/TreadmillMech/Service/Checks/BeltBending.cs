@@ -44,10 +44,10 @@ public sealed record BeltBending
             OnTailRoller = Si.Ratio.FromSi(tail),
             LeastDiameter = Si.Length.FromSi(BeltLifeLaws.LeastRollerDiameter<Real>(thickness, most)),
             BothLargeEnough = larger <= most,
-            LargestFaceStrain = Known
+            LargestFaceStrain = Inquiry
                 .Stiffness(loop)
                 .Ask(stiffness =>
-                    Known.TautTension(loop).Then(tension => Si.Ratio.FromSi(larger + (tension / stiffness)))
+                    Inquiry.TautTension(loop).Then(tension => Si.Ratio.FromSi(larger + (tension / stiffness)))
                 ),
         };
     }

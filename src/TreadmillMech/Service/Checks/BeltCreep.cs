@@ -28,11 +28,11 @@ public sealed record BeltCreep
     {
         ArgumentNullException.ThrowIfNull(machine);
         ArgumentNullException.ThrowIfNull(demand);
-        Answer<double> slip = Known
+        Answer<double> slip = Inquiry
             .Of(Guard.Within(measuredSlip, Si.Ratio, -0.5, 1, nameof(measuredSlip)), "MeasuredSlip")
             .Then(Si.Ratio.ToSi);
         OperatingPoint point = machine.At(demand);
-        return Known
+        return Inquiry
             .Stiffness(new(machine))
             .Ask(stiffness =>
                 point.MeanPull.Ask(mean =>

@@ -44,7 +44,7 @@ public sealed record BeltMarks
             Tension =
                 strain < 0
                     ? new Shortfall(Reason.ReadingsContradict, "distance of the marks", before, now, "m")
-                    : Known
+                    : Inquiry
                         .Stiffness(new(machine))
                         .Then(stiffness => new Estimate<Force>(
                             Si.Force.FromSi(BeltLaws.StrandTension<Real>(stiffness, strain)),

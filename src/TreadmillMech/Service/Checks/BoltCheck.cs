@@ -43,10 +43,10 @@ public sealed record BoltCheck
         double rubbing = Guard.Within(friction, Si.One, 0.02, 0.6, nameof(friction));
         BoltClass? known = boltClass is { } given ? Guard.Defined(given, nameof(boltClass)) : null;
         LoopGeometry loop = new(machine);
-        Answer<double> turns = Known
+        Answer<double> turns = Inquiry
             .Of(machine.TakeUp.ThreadLeft, nameof(TakeUp.ThreadLeft))
             .Then(left => (double)ScrewThreadLaws.Turns<Real>(loop.Numbers.ThreadLead, Si.Length.ToSi(left)));
-        return Known
+        return Inquiry
             .TautTension(loop)
             .Then(tension => new BoltCheck
             {

@@ -35,10 +35,10 @@ public sealed record DeckBending
         double thickness = Si.Length.ToSi(board.Thickness);
         double span = Si.Length.ToSi(board.SupportSpan);
         double second = DeckWearLaws.RectangleSecondMoment<Real>(Si.Length.ToSi(board.Width), thickness);
-        Answer<double> modulus = Known
+        Answer<double> modulus = Inquiry
             .Of(board.ElasticModulus, nameof(DeckBoard.ElasticModulus))
             .Then(Si.Pressure.ToSi);
-        Answer<double> cushion = Known
+        Answer<double> cushion = Inquiry
             .Of(board.CushionStiffness, nameof(DeckBoard.CushionStiffness))
             .Then(Si.ForcePerLength.ToSi);
         Answer<double> both = modulus.Ask(e => cushion.Then(k => Travel(e, k)));

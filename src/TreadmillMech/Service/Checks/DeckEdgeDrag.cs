@@ -29,13 +29,13 @@ public sealed record DeckEdgeDrag
         ArgumentNullException.ThrowIfNull(machine);
         double first = Si.Angle.ToSi(Guard.Within(front, Si.Angle, 0, Math.PI / 6, nameof(front)));
         double second = Si.Angle.ToSi(Guard.Within(rear, Si.Angle, 0, Math.PI / 6, nameof(rear)));
-        Answer<double> belt = Known.Of(machine.BeltDrag, nameof(Treadmill.BeltDrag)).Then(Si.Force.ToSi);
-        return Known
+        Answer<double> belt = Inquiry.Of(machine.BeltDrag, nameof(Treadmill.BeltDrag)).Then(Si.Force.ToSi);
+        return Inquiry
             .TautTension(new(machine))
             .Then(tension =>
             {
                 double normal = BeltLifeLaws.DeckEdgeForce<Real>(tension, first, second);
-                Answer<double> drag = Known
+                Answer<double> drag = Inquiry
                     .Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name)
                     .Then(friction => (double)DeckLaws.FrictionForce<Real>(friction, normal));
                 return new DeckEdgeDrag

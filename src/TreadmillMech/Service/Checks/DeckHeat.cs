@@ -43,10 +43,10 @@ public sealed record DeckHeat
         double given = Si.ThermalConductance.ToSi(
             Guard.Within(conductance, Si.ThermalConductance, 0.1, 500, nameof(conductance))
         );
-        Answer<double> constant = Known
+        Answer<double> constant = Inquiry
             .Of(Guard.Within(timeConstant, Si.Duration, 10, 86400, nameof(timeConstant)), "TimeConstant")
             .Then(Si.Duration.ToSi);
-        Answer<double> after = Known
+        Answer<double> after = Inquiry
             .Of(Guard.Within(time, Si.Duration, 0, 86400, nameof(time)), "Time")
             .Then(Si.Duration.ToSi);
         return machine

@@ -84,7 +84,7 @@ public sealed record DeckWear
         );
     }
 
-    private static Answer<double> Zone(Length? size, string name) => Known.Of(size, name).Then(Si.Length.ToSi);
+    private static Answer<double> Zone(Length? size, string name) => Inquiry.Of(size, name).Then(Si.Length.ToSi);
 
     private static Answer<Length> Depth(WearPair? pair, string name, double normal, double travel, double area) =>
         pair is null

@@ -46,7 +46,7 @@ public sealed record LubricatedRoller
         double? onDeck = machine.Deck.Friction * deck;
         return onDeck < Least
             ? new Shortfall(Reason.NotInRange, Model.Inputs.DeckFriction.Name, Least, onDeck.Value, "1")
-            : Known
+            : Inquiry
                 .Of(machine.DriveRoller.Friction, Model.Inputs.DriveRollerFriction.Name)
                 .Ask(clean => At(machine, demand, clean * roller, onDeck));
     }

@@ -93,7 +93,7 @@ public sealed record MotorHeat
         };
     }
 
-    /// <summary>From cold; beyond a runaway ratio of 1 every limit is reached.</summary>
+    /// <summary>From cold; beyond a runaway ratio of 1 every limit is reached, and a limit below the air's temperature at once.</summary>
     private static Answer<Duration> TimeTo(
         double rise,
         double finalRise,
@@ -103,5 +103,7 @@ public sealed record MotorHeat
     ) =>
         runaway < 1 && rise >= finalRise
             ? new Shortfall(Reason.NotInRange, "Settled", rise, finalRise, "K")
-            : Si.Duration.FromSi(ThermalLaws.CopperTimeToRise<Real>(rise, coldFinalRise, runaway, timeConstant));
+            : Si.Duration.FromSi(
+                ThermalLaws.CopperTimeToRise<Real>(Math.Max(0, rise), coldFinalRise, runaway, timeConstant)
+            );
 }

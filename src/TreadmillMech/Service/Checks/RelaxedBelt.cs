@@ -44,10 +44,10 @@ public sealed record RelaxedBelt
         double first = Si.Duration.ToSi(Guard.Within(firstTime, Si.Duration, 1, 2.592e6, nameof(firstTime)));
         double later = Si.Duration.ToSi(Guard.Within(time, Si.Duration, first, 9.4608e8, nameof(time)));
         double decades = BeltLifeLaws.Decades<Real>(first, later);
-        return Known
+        return Inquiry
             .TautTension(new(machine))
             .Ask(tension =>
-                Known
+                Inquiry
                     .Taut(BeltLifeLaws.RelaxedTension<Real>(tension, loss, decades))
                     .Then(left => new RelaxedBelt
                     {

@@ -57,7 +57,7 @@ public sealed record RollerBending
         return new()
         {
             Load = Si.Force.FromSi(load),
-            Deflection = Known
+            Deflection = Inquiry
                 .Of(tube.ModulusUsed, nameof(RollerTube.ElasticModulus))
                 .Then(modulus =>
                     Si.Length.FromSi(RollerLaws.Deflection<Real>(load, width, span, Si.Pressure.ToSi(modulus), second))

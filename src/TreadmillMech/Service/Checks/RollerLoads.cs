@@ -20,7 +20,7 @@ internal static class RollerLoads
         if (demand is null)
         {
             LoopGeometry loop = new(machine);
-            return Known.TautTension(loop).Then(tension => AtRest(loop, place, tension));
+            return Inquiry.TautTension(loop).Then(tension => AtRest(loop, place, tension));
         }
 
         OperatingPoint point = machine.At(demand);

@@ -81,8 +81,8 @@ public sealed record ScrewCheck
     {
         double lead = Si.Length.ToSi(thread.Lead);
         Answer<ScrewTorques> torques = ScrewTorques.Of(thread, axial, friction, collar);
-        Answer<double> area = Known.Of(thread.StressArea, nameof(ScrewThread.NominalDiameter)).Then(Si.Area.ToSi);
-        Answer<double> proof = Known.Of(boltClass, nameof(BoltClass)).Then(ProofStress.Of);
+        Answer<double> area = Inquiry.Of(thread.StressArea, nameof(ScrewThread.NominalDiameter)).Then(Si.Area.ToSi);
+        Answer<double> proof = Inquiry.Of(boltClass, nameof(BoltClass)).Then(ProofStress.Of);
         Answer<double> stress = area.Then(a => (double)ScrewTorqueLaws.AxialStress<Real>(axial, a));
         Answer<double> turning = area.Ask(a =>
             torques.Then(t =>

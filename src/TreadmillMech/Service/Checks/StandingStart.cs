@@ -48,10 +48,10 @@ public sealed record StandingStart
 
         // The mean pull has no speed in it: with the friction at rest it is the pull of a start.
         Answer<Force> start = On(machine, friction.AtRest).At(demand).MeanPull;
-        Answer<double> slow = Known
+        Answer<double> slow = Inquiry
             .Of(friction.StribeckSpeed, nameof(StaticFriction.StribeckSpeed))
             .Ask(fading =>
-                Known
+                Inquiry
                     .Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name)
                     .Then(kinetic =>
                         (double)

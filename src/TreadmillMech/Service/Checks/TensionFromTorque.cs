@@ -43,7 +43,7 @@ public sealed record TensionFromTorque
 
         // Force and tension go together: the force of a bolt at one newton of tension is the scale.
         double scale = BoltCheck.AxialForce(machine, new(machine), 1);
-        return Known
+        return Inquiry
             .Of(machine.TakeUp.Thread.NominalDiameter, nameof(ScrewThread.NominalDiameter))
             .Then(nominal =>
             {

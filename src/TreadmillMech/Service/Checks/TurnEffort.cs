@@ -46,7 +46,7 @@ public sealed record TurnEffort
         double given = Guard.Within(turns, Si.One, 0.01, 2, nameof(turns));
         double rubbing = Guard.Within(friction, Si.One, 0.02, 0.6, nameof(friction));
         LoopGeometry loop = new(machine);
-        return Known
+        return Inquiry
             .TautTension(loop)
             .Then(tension =>
             {

@@ -31,7 +31,7 @@ public sealed record TurnYield
         ArgumentNullException.ThrowIfNull(machine);
         LoopGeometry loop = new(machine);
         return RodCompliance(machine.TakeUp, rod)
-            .Ask(bolts => Known.Stiffness(loop).Then(stiffness => At(loop, stiffness, bolts)));
+            .Ask(bolts => Inquiry.Stiffness(loop).Then(stiffness => At(loop, stiffness, bolts)));
     }
 
     private static TurnYield At(LoopGeometry loop, double stiffness, double bolts)
@@ -54,7 +54,7 @@ public sealed record TurnYield
     private static Answer<double> RodCompliance(TakeUp takeUp, BoltRod? rod) =>
         rod is null
             ? 0
-            : Known
+            : Inquiry
                 .Of(takeUp.Thread.StressArea, nameof(ScrewThread.NominalDiameter))
                 .Then(area =>
                     (double)

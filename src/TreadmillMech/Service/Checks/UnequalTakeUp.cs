@@ -41,7 +41,7 @@ public sealed record UnequalTakeUp
         TakeUp takeUp = machine.TakeUp;
         return takeUp.Bolts < 2
             ? new Shortfall(Reason.NotOnThisMachine, "second take-up bolt")
-            : Known
+            : Inquiry
                 .Of(takeUp.BoltSpacing, nameof(TakeUp.BoltSpacing))
                 .Then(spacing => At(machine, new(machine), Si.Length.ToSi(spacing)));
     }
@@ -56,7 +56,9 @@ public sealed record UnequalTakeUp
             spacing
         );
         double edge = TakeUpLaws.EdgeStrain<Real>(skew, loop.Numbers.BeltWidth, loop.StrandAngle, loop.Length);
-        Answer<double> mean = Known.Stiffness(loop).Ask(stiffness => loop.Tension.Then(tension => tension / stiffness));
+        Answer<double> mean = Inquiry
+            .Stiffness(loop)
+            .Ask(stiffness => loop.Tension.Then(tension => tension / stiffness));
         return new()
         {
             Skew = Si.Angle.FromSi(skew),
@@ -76,7 +78,7 @@ public sealed record UnequalTakeUp
     private static Answer<ForcePerLength> EdgeForce(RunningBelt belt, double strain) =>
         strain < 0
             ? new Shortfall(Reason.SlackBelt, "strain of the edge", 0, strain, "1")
-            : Known
+            : Inquiry
                 .Of(belt.RelaxedForcePerWidth, nameof(RunningBelt.RelaxedForcePerWidth))
                 .Then(relaxed =>
                     Si.ForcePerLength.FromSi(BeltLaws.ForcePerWidth<Real>(Si.ForcePerLength.ToSi(relaxed), strain))

@@ -44,13 +44,13 @@ public sealed record WarmBelt
         double longer = Si.Expansion.ToSi(Guard.Within(expansion, Si.Expansion, -5e-4, 5e-4, nameof(expansion)));
         double softer = Si.Ratio.ToSi(Guard.Within(stiffnessLost, Si.Ratio, 0, 0.9, nameof(stiffnessLost)));
         LoopGeometry loop = new(machine);
-        return Known
+        return Inquiry
             .TautTension(loop)
             .Ask(cold =>
-                Known
+                Inquiry
                     .Stiffness(loop)
                     .Ask(stiffness =>
-                        Known.Taut(BeltLifeLaws.WarmTension<Real>(cold, stiffness, longer, softer / warmer, warmer))
+                        Inquiry.Taut(BeltLifeLaws.WarmTension<Real>(cold, stiffness, longer, softer / warmer, warmer))
                     )
                     .Then(warm => new WarmBelt
                     {

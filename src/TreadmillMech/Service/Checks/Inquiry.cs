@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service.Checks;
 
 /// <summary>Answers out of what may be unknown.</summary>
-internal static class Known
+internal static class Inquiry
 {
     /// <summary>The value, or the shortfall that names the unknown input.</summary>
     internal static Answer<T> Of<T>(T? value, string name)

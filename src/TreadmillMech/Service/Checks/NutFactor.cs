@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Checks;
 /// <summary>Torque over force and diameter of a bolt, head or nut included, with the scatter of the force.</summary>
 public sealed record NutFactor
 {
-    private const string Table = "Shigley's Mechanical Engineering Design, 9th ed., table 8-15, from memory";
+    private const string Table = "Shigley's Mechanical Engineering Design, 9th ed., tables 8-13 to 8-15, from memory";
     private const double Dry = 0.143;
     private const double Oiled = 0.084;
 

@@ -148,6 +148,16 @@ internal static class Si
         static q => q.MetersPerNewton,
         TreadmillMech.Compliance.FromMetersPerNewton
     );
+    internal static readonly Dimension<Pressure> Pressure = new(
+        "Pa",
+        static q => q.Pascals,
+        static v => UnitsNet.Pressure.FromPascals(v)
+    );
+    internal static readonly Dimension<CoefficientOfThermalExpansion> Expansion = new(
+        "1/K",
+        static q => q.PerKelvin,
+        static v => CoefficientOfThermalExpansion.FromPerKelvin(v)
+    );
 
     private static readonly Dictionary<Type, object> ByType = new object[]
     {
@@ -180,6 +190,8 @@ internal static class Si
         TemperatureRise,
         Acceleration,
         Energy,
+        Pressure,
+        Expansion,
     }.ToDictionary(static dimension => dimension.GetType().GenericTypeArguments[0]);
 
     /// <summary>The dimension of a quantity, or null where the library has none for it.</summary>

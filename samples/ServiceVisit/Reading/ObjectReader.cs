@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Samples.ServiceVisit.Json;
 
 namespace TreadmillMech.Samples.ServiceVisit.Reading;
@@ -188,11 +189,11 @@ internal sealed class ObjectReader
         {
             return make();
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (ArgumentOutOfRangeException refusal)
         {
-            string? name = fieldOfProperty.GetValueOrDefault(outside.ParamName ?? "");
+            string? name = fieldOfProperty.GetValueOrDefault(refusal.ParamName ?? "");
             LocatedMember? member = name is null ? null : node.Find(name);
-            string why = Range(outside);
+            string why = Range(refusal);
             Refuse(
                 member?.Line ?? node.Line,
                 member?.Value.Path ?? node.Path,
@@ -202,17 +203,21 @@ internal sealed class ObjectReader
         }
     }
 
-    /// <summary>The library says "Width: 5 m is outside 0.2 m to 1.2 m." and .NET adds the parameter.</summary>
-    private static string Range(ArgumentOutOfRangeException outside)
+    /// <summary>What the library expects in place of what it refused, in words.</summary>
+    private static string Range(ArgumentOutOfRangeException refusal)
     {
-        const string Outside = " is outside ";
-        string text = outside.Message;
-        int parameter = text.IndexOf(" (Parameter", StringComparison.Ordinal);
-        text = (parameter < 0 ? text : text[..parameter]).TrimEnd('.');
-        int range = text.IndexOf(Outside, StringComparison.Ordinal);
-        return range < 0
-            ? text
-            : $"a value from {text[(range + Outside.Length)..]}; this is {text[(text.IndexOf(": ", StringComparison.Ordinal) + 2)..range]}";
+        if (refusal is OutOfRangeException outside)
+        {
+            string unit = outside.Unit.Length == 0 ? "" : $" {outside.Unit}";
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"a value from {outside.Permitted.From:0.######}{unit} to {outside.Permitted.To:0.######}{unit}; this is {outside.Value:0.######}{unit}"
+            );
+        }
+
+        // .NET adds the parameter's name behind the library's words.
+        int parameter = refusal.Message.IndexOf(" (Parameter", StringComparison.Ordinal);
+        return (parameter < 0 ? refusal.Message : refusal.Message[..parameter]).TrimEnd('.');
     }
 
     private void Refuse(int line, string path, Refusal refusal)

@@ -85,4 +85,17 @@ public static class BearingLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T LifeTime<T>(T revolutions, T angularSpeed)
         where T : struct, IReal<T> => 2 * Math.PI * revolutions / angularSpeed;
+
+    /// <summary>Constant load that wears a roller bearing as two loads in turn [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstLoad">First load, $P_1$ [N].</param>
+    /// <param name="firstShare">Share of revolutions under it, $q$ [1], 0 to 1.</param>
+    /// <param name="secondLoad">Second load, $P_2$ [N].</param>
+    /// <returns>Equivalent load [N].</returns>
+    /// <remarks>$$P = \left(q P_1^{10/3} + (1 - q) P_2^{10/3}\right)^{3/10}$$ Apply it again for more than two.</remarks>
+    [Source("Palmgren and Miner with the life exponent of ISO 281:2007, 7.3")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RollerSpectrumLoad<T>(T firstLoad, T firstShare, T secondLoad)
+        where T : struct, IReal<T> =>
+        T.Pow((firstShare * T.Pow(firstLoad, 10.0 / 3.0)) + ((1 - firstShare) * T.Pow(secondLoad, 10.0 / 3.0)), 0.3);
 }

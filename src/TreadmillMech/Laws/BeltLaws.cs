@@ -73,4 +73,26 @@ public static class BeltLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T BendingStiffnessInPlane<T>(T stiffness, T beltWidth)
         where T : struct, IReal<T> => stiffness * beltWidth * beltWidth * (1.0 / 12.0);
+
+    /// <summary>Share of a lengthening that frame and bolts give back [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="loopLength">Loop length, $L$ [m], above 0.</param>
+    /// <param name="compliantLength">Equivalent length of the mountings, $D$ [m].</param>
+    /// <returns>Share lost to the belt [1].</returns>
+    /// <remarks>$$\frac{D}{L + D}$$</remarks>
+    [Source("Springs in series; derived in docs/articles/loop-balance.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T SpringLoss<T>(T loopLength, T compliantLength)
+        where T : struct, IReal<T> => compliantLength / (loopLength + compliantLength);
+
+    /// <summary>Force for each width of a belt at a strain [N/m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="relaxedForcePerWidth">Relaxed force per width at 1 % elongation, $k_{1\%}$ [N/m].</param>
+    /// <param name="strain">Strain there, $\varepsilon$ [1].</param>
+    /// <returns>Force for each width [N/m]; a belt takes no negative one.</returns>
+    /// <remarks>$$100\,k_{1\%}\,\varepsilon$$</remarks>
+    [Source("ISO 21181:2013: relaxed elastic modulus as force per width at 1 % elongation")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ForcePerWidth<T>(T relaxedForcePerWidth, T strain)
+        where T : struct, IReal<T> => 100 * relaxedForcePerWidth * strain;
 }

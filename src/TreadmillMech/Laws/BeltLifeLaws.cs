@@ -81,4 +81,37 @@ public static class BeltLifeLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T DeckEdgeForce<T>(T tension, T frontAngle, T rearAngle)
         where T : struct, IReal<T> => 2 * tension * (T.SinCos(0.5 * frontAngle).Sin + T.SinCos(0.5 * rearAngle).Sin);
+
+    /// <summary>Tenfolds of time between two times [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="firstTime">First time since fitting, $t_1$ [s], above 0.</param>
+    /// <param name="time">Later time since fitting, $t$ [s], above 0.</param>
+    /// <returns>Tenfolds [1].</returns>
+    /// <remarks>$$\log_{10}\frac{t}{t_1}$$</remarks>
+    [Source("Definition of the logarithm")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Decades<T>(T firstTime, T time)
+        where T : struct, IReal<T> => T.Log(time / firstTime) * (1 / Math.Log(10));
+
+    /// <summary>Least diameter of a roller that bends a belt no more than a strain [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="thickness">Thickness of the belt, $h$ [m].</param>
+    /// <param name="strain">Bending strain allowed at its face, $\varepsilon_b$ [1], above 0.</param>
+    /// <returns>Outside diameter, $d$ [m].</returns>
+    /// <remarks>$$d = h\left(\frac{1}{\varepsilon_b} - 1\right)$$</remarks>
+    [Source("Inverse of the bending strain of a strip, neutral line in the middle")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T LeastRollerDiameter<T>(T thickness, T strain)
+        where T : struct, IReal<T> => thickness * ((1 / strain) - 1);
+
+    /// <summary>Angle by which the edge of the deck bends the belt's line [rad].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rise">Height of the deck's face above the line of the free belt at the roller, $z$ [m].</param>
+    /// <param name="distance">Distance from the roller's axis to the edge of the deck, $a$ [m], above 0.</param>
+    /// <returns>Angle, $\delta$ [rad].</returns>
+    /// <remarks>$$\delta = \arctan\frac{z}{a}$$ with the belt flat on the deck behind the edge.</remarks>
+    [Source("Geometry")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T DeckEdgeAngle<T>(T rise, T distance)
+        where T : struct, IReal<T> => T.Atan2(rise, distance);
 }

@@ -115,4 +115,26 @@ public static class DeckWearLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T StopForce<T>(T mass, T speed, T stiffness)
         where T : struct, IReal<T> => speed * T.Sqrt(stiffness * mass);
+
+    /// <summary>Second moment of area of a board [m4].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="width">Width, $b$ [m].</param>
+    /// <param name="thickness">Thickness, $h$ [m].</param>
+    /// <returns>Second moment, $I$ [m4].</returns>
+    /// <remarks>$$I = \frac{b h^3}{12}$$</remarks>
+    [Source("Shigley's Mechanical Engineering Design, 9th ed., table A-18, rectangle")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RectangleSecondMoment<T>(T width, T thickness)
+        where T : struct, IReal<T> => width * thickness * thickness * thickness / 12;
+
+    /// <summary>Belt travel in a time [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s].</param>
+    /// <param name="time">Time under users, $t$ [s].</param>
+    /// <returns>Travel, $s$ [m].</returns>
+    /// <remarks>$$s = v t$$</remarks>
+    [Source("Definition of speed")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Travel<T>(T speed, T time)
+        where T : struct, IReal<T> => speed * time;
 }

@@ -43,4 +43,32 @@ public static class HubLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SideLoad<T>(T evenLoad, T addedLoad, T offset, T hubSpacing)
         where T : struct, IReal<T> => (0.5 * evenLoad) + (addedLoad * (0.5 + (offset / hubSpacing)));
+
+    /// <summary>Load on the bearing next to an overhanging pulley [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Load of the belt on the pulley, $H$ [N].</param>
+    /// <param name="overhang">Distance of the pulley from the near bearing, $a$ [m].</param>
+    /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
+    /// <returns>Load [N], larger than that on the pulley.</returns>
+    /// <remarks>$$\frac{H(a + b)}{b}$$</remarks>
+    [Source(
+        "Moments about the far bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NearBearingLoad<T>(T load, T overhang, T spacing)
+        where T : struct, IReal<T> => load * (overhang + spacing) / spacing;
+
+    /// <summary>Load on the other bearing of a shaft with an overhanging pulley [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Load of the belt on the pulley, $H$ [N].</param>
+    /// <param name="overhang">Distance of the pulley from the near bearing, $a$ [m].</param>
+    /// <param name="spacing">Distance between the bearings, $b$ [m], above 0.</param>
+    /// <returns>Load [N], of the opposite direction.</returns>
+    /// <remarks>$$\frac{H a}{b}$$</remarks>
+    [Source(
+        "Moments about the near bearing; Shigley's Mechanical Engineering Design, 9th ed., table A-9, simple supports, overhanging load"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T FarBearingLoad<T>(T load, T overhang, T spacing)
+        where T : struct, IReal<T> => load * overhang / spacing;
 }

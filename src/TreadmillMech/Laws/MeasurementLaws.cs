@@ -94,4 +94,16 @@ public static class MeasurementLaws
         T share = sensitivity * uncertainty;
         return T.Sqrt((before * before) + (share * share));
     }
+
+    /// <summary>Angular speed of a roller at a belt speed [rad/s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="speed">Belt speed, $v$ [m/s].</param>
+    /// <param name="rollerDiameter">Outside diameter, $d$ [m], above 0.</param>
+    /// <param name="beltThickness">Belt thickness, $h$ [m].</param>
+    /// <returns>Angular speed, no slip, $\omega$ [rad/s].</returns>
+    /// <remarks>$$\omega = \frac{2v}{d + h}$$</remarks>
+    [Source("Kinematics of rolling; the inverse of SpeedFromRoller")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T RollerSpeed<T>(T speed, T rollerDiameter, T beltThickness)
+        where T : struct, IReal<T> => 2 * speed / (rollerDiameter + beltThickness);
 }

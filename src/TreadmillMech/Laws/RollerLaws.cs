@@ -86,4 +86,15 @@ public static class RollerLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T BendingStress<T>(T moment, T diameter, T secondMoment)
         where T : struct, IReal<T> => 0.5 * moment * diameter / secondMoment;
+
+    /// <summary>Bending moment of a shaft where it leaves its bearing or clamp [N m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Force on the overhanging end, $F$ [N].</param>
+    /// <param name="overhang">Distance from the force to the bearing or clamp, $a$ [m].</param>
+    /// <returns>Moment [N m].</returns>
+    /// <remarks>$$M = F a$$</remarks>
+    [Source("Shigley's Mechanical Engineering Design, 9th ed., table A-9, cantilever with end load")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T OverhangMoment<T>(T load, T overhang)
+        where T : struct, IReal<T> => load * overhang;
 }

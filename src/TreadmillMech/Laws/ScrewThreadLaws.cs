@@ -83,4 +83,25 @@ public static class ScrewThreadLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Travel<T>(T lead, T turns)
         where T : struct, IReal<T> => lead * turns;
+
+    /// <summary>Turns of a screw for an axial travel [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="lead">Travel in one turn, $l$ [m], above 0.</param>
+    /// <param name="travel">Travel, $s$ [m].</param>
+    /// <returns>Turns, $n$ [1].</returns>
+    /// <remarks>$$n = \frac{s}{l}$$</remarks>
+    [Source("Definition of lead, Shigley's Mechanical Engineering Design, 9th ed., 8-1")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T Turns<T>(T lead, T travel)
+        where T : struct, IReal<T> => travel / lead;
+
+    /// <summary>Diameter of the rod with the stress area of a screw [m].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="stressArea">Stress area, $A_s$ [m2].</param>
+    /// <returns>Diameter, $d_s$ [m].</returns>
+    /// <remarks>$$d_s = \sqrt{\frac{4 A_s}{\pi}}$$</remarks>
+    [Source("Area of a circle; VDI 2230:2003, 5.5")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T StressDiameter<T>(T stressArea)
+        where T : struct, IReal<T> => T.Sqrt(stressArea * (4 / Math.PI));
 }

@@ -146,7 +146,7 @@ public static class ScrewTorqueLaws
     public static T TighteningForce<T>(T limitStress, T stressArea, T pitchDiameter, T lead, T friction)
         where T : struct, IReal<T>
     {
-        T diameter = T.Sqrt(stressArea * (4 / Math.PI));
+        T diameter = ScrewThreadLaws.StressDiameter(stressArea);
         T turning = 3 * RaisingTorque<T>(1, pitchDiameter, lead, friction, Math.PI / 6) / diameter;
         return limitStress * stressArea / T.Sqrt(1 + (3 * turning * turning));
     }
@@ -177,4 +177,52 @@ public static class ScrewTorqueLaws
         where T : struct, IReal<T> =>
         RaisingTorque(load, pitchDiameter, lead, threadFriction, Math.PI / 6)
         + CollarTorque(load, headDiameter, headFriction);
+
+    /// <summary>Axial force of a screw from a torque and a nut factor [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="torque">Torque that turns it against its load, $M$ [N m].</param>
+    /// <param name="diameter">Nominal diameter, $d$ [m], above 0.</param>
+    /// <param name="nutFactor">Nut factor, $K$ [1], above 0.</param>
+    /// <returns>Axial force, $F$ [N].</returns>
+    /// <remarks>$$F = \frac{M}{K d}$$ One torque gives forces that scatter by 8 to 14 % (one standard deviation).</remarks>
+    [Source(
+        "Shigley's Mechanical Engineering Design, 9th ed., 8-8, eq. 8-27 solved for the force, tables 8-13 and 8-14"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ForceByNutFactor<T>(T torque, T diameter, T nutFactor)
+        where T : struct, IReal<T> => torque / (nutFactor * diameter);
+
+    /// <summary>Nut factor that a torque and a force amount to [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="load">Axial force, $F$ [N], above 0.</param>
+    /// <param name="diameter">Nominal diameter, $d$ [m], above 0.</param>
+    /// <param name="torque">Torque with all friction, $M$ [N m].</param>
+    /// <returns>Nut factor, $K$ [1].</returns>
+    /// <remarks>$$K = \frac{M}{F d}$$</remarks>
+    [Source("Shigley's Mechanical Engineering Design, 9th ed., 8-8, eq. 8-27 solved for the factor")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NutFactor<T>(T load, T diameter, T torque)
+        where T : struct, IReal<T> => torque / (load * diameter);
+
+    /// <summary>Largest axial force that a screw bears without a lasting stretch [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="proofStress">Proof stress of its class, $S_p$ [Pa].</param>
+    /// <param name="stressArea">Stress area, $A_s$ [m2].</param>
+    /// <returns>Proof load, $F_p$ [N].</returns>
+    /// <remarks>$$F_p = S_p A_s$$</remarks>
+    [Source("Shigley's Mechanical Engineering Design, 9th ed., 8-9; ISO 898-1:2013, proof loads")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T ProofLoad<T>(T proofStress, T stressArea)
+        where T : struct, IReal<T> => proofStress * stressArea;
+
+    /// <summary>Force of the hand at the end of a key [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="torque">Torque on the screw, $M$ [N m].</param>
+    /// <param name="keyLength">Distance of the hand from the screw's axis, $a$ [m], above 0.</param>
+    /// <returns>Force square to the key, $P$ [N].</returns>
+    /// <remarks>$$P = \frac{M}{a}$$</remarks>
+    [Source("Statics of a lever")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T HandForce<T>(T torque, T keyLength)
+        where T : struct, IReal<T> => torque / keyLength;
 }

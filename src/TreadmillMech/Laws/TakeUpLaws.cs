@@ -58,4 +58,36 @@ public static class TakeUpLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T EdgeStrain<T>(T skew, T beltWidth, T strandAngle, T loopLength)
         where T : struct, IReal<T> => Elongation(0.5 * skew * beltWidth, strandAngle, loopLength);
+
+    /// <summary>Axial force of one take-up bolt [N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="hubLoad">Load of the belt on the adjusted roller, $H$ [N].</param>
+    /// <param name="bolts">Number of bolts that share it, $n$ [1], above 0.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres, $\gamma$ [rad].</param>
+    /// <returns>Axial force, $F$ [N]; the guide carries the rest.</returns>
+    /// <remarks>$$F = \frac{H \cos\gamma}{n}$$ without friction in the guide: the work of the bolts is that of the roller, $n F\,s = H\,\Delta C$ with $\Delta C = s\cos\gamma$.</remarks>
+    [Source("Derived: virtual work with CentreDistanceChange")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BoltForce<T>(T hubLoad, T bolts, T boltAngle)
+        where T : struct, IReal<T> => hubLoad * T.SinCos(boltAngle).Cos / bolts;
+
+    /// <summary>Travel of the roller for each newton on it by the stretch of the take-up bolts [m/N].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="stressArea">Stress area of one bolt, $A_s$ [m2], above 0.</param>
+    /// <param name="elasticModulus">Elastic modulus of the bolts, $E$ [Pa], above 0.</param>
+    /// <param name="freeLength">Length of bolt that is under load, $l_b$ [m].</param>
+    /// <param name="bolts">Number of bolts that share the load, $n$ [1], above 0.</param>
+    /// <param name="boltAngle">Angle between the bolts and the line of centres, $\gamma$ [rad].</param>
+    /// <returns>Compliance, $1/k$ [m/N].</returns>
+    /// <remarks>$$\frac1k = \frac{l_b\cos^2\gamma}{n E A_s}$$</remarks>
+    [Source(
+        "Derived: stiffness of a rod, Shigley's Mechanical Engineering Design, 9th ed., 8-5, eq. 8-17 with the threaded part alone, and virtual work"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T BoltCompliance<T>(T stressArea, T elasticModulus, T freeLength, T bolts, T boltAngle)
+        where T : struct, IReal<T>
+    {
+        T cos = T.SinCos(boltAngle).Cos;
+        return freeLength * cos * cos / (bolts * elasticModulus * stressArea);
+    }
 }

@@ -168,4 +168,39 @@ public static class ThermalLaws
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T Conductance<T>(T power, T finalRise)
         where T : struct, IReal<T> => power / finalRise;
+
+    /// <summary>Gain of resistance of copper for each kelvin, over that at a temperature [1/K].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="temperature">Temperature that it is counted from, $t$ [deg C], above -234.5.</param>
+    /// <returns>Coefficient, $\alpha$ [1/K].</returns>
+    /// <remarks>$$\alpha = \frac{1}{t + 234.5}$$</remarks>
+    [Source("IEEE 112: resistance of copper linear in temperature, 234.5; the same line as CopperTemperature")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CopperCoefficient<T>(T temperature)
+        where T : struct, IReal<T> => 1 / (temperature + 234.5);
+
+    /// <summary>Time in which a copper winding at a constant current warms by a rise [s].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="rise">Rise above the ambient, $\theta$ [K].</param>
+    /// <param name="coldFinalRise">Rise it would settle at if copper did not gain resistance, $\theta_0 = P_0/G$ [K], above 0.</param>
+    /// <param name="runawayRatio">Share of the heat that its own warming adds, $\rho$ [1], see <see cref="RunawayRatio"/>.</param>
+    /// <param name="timeConstant">Time constant of heating, $\tau$ [s].</param>
+    /// <returns>Time [s]; not a number where the rise is never reached.</returns>
+    /// <remarks>
+    /// $$t = \tau\,\frac{\theta}{\theta_0}\,h(y), \quad h = \frac{-\ln(1 - y)}{y}, \quad y = \frac{(1 - \rho)\,\theta}{\theta_0}$$
+    /// from cold, on both sides of $\rho = 1$, where the time goes with the rise. Reached where $y \lt 1$.
+    /// </remarks>
+    [Source(
+        "Solution of tau dtheta/dt = theta_0 - (1 - rho) theta: first-order heating with resistance linear in temperature"
+    )]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T CopperTimeToRise<T>(T rise, T coldFinalRise, T runawayRatio, T timeConstant)
+        where T : struct, IReal<T>
+    {
+        T share = rise / coldFinalRise;
+        T y = (1 - runawayRatio) * share;
+        T series = 1 + (y * (0.5 + (y * ((1.0 / 3.0) + (y * (0.25 + (0.2 * y)))))));
+        T bend = T.IfLess(T.Abs(y), 1e-3, series, -T.Log(1 - y) / y);
+        return timeConstant * share * bend;
+    }
 }

@@ -143,7 +143,7 @@ public static class Inputs
     public static Input PersonMass { get; } = Add("m", "kg", "Mass of the person on the belt", 10, 350);
 
     /// <summary>Leg length of the person, hip to ground.</summary>
-    public static Input LegLength { get; } = Add("l_h", "m", "Leg length of the person, hip to ground");
+    public static Input LegLength { get; } = Add("l_h", "m", "Leg length of the person, hip to ground", 0.4, 1.3);
 
     /// <summary>Speed of the running belt.</summary>
     public static Input BeltSpeed { get; } = Add("v", "m/s", "Speed of the running belt", 0.1, 8);

@@ -18,8 +18,11 @@ internal static class Guard
         double number = dimension.ToSi(value);
         return number >= from && number <= to
             ? dimension.FromSi(number)
-            : throw new ArgumentOutOfRangeException(
+            : throw new OutOfRangeException(
                 name,
+                number,
+                new(from, to),
+                dimension.Unit,
                 $"{name}: {dimension.Text(number)} is outside {dimension.Text(from)} to {dimension.Text(to)}."
             );
     }

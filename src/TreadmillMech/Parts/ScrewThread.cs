@@ -48,6 +48,10 @@ public sealed record ScrewThread
             )
             : null;
 
+    /// <summary>Half of the thread's angle: 30 degrees for metric and unified threads; null where only the lead is known.</summary>
+    /// <remarks>ISO 68-1 and ASME B1.1 share the 60 degree profile.</remarks>
+    public Angle? FlankAngle => Family == ThreadFamily.Measured ? null : Si.Angle.FromSi(Math.PI / 6);
+
     /// <summary>Travel for a number of turns; positive tightens.</summary>
     /// <param name="turns">Turns, of any sign; parts of a turn as they are.</param>
     /// <exception cref="ArgumentOutOfRangeException">The turns are not a finite number.</exception>

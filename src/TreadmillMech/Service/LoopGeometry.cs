@@ -34,6 +34,15 @@ internal readonly struct LoopGeometry
             ? new Shortfall(Reason.InputUnknown, Inputs.All[BitOperations.TrailingZeroCount(unknown)].Name)
             : (Numbers.RestTension + Gain(Numbers.LeftTurns, Numbers.RightTurns)).Value;
 
+    /// <summary>Strand tension at rest after further turns [N]; it needs the belt's stiffness as well.</summary>
+    internal Answer<double> TensionAfter(double leftTurns, double rightTurns)
+    {
+        double gain = Gain(leftTurns, rightTurns);
+        return Numbers.BeltStiffness.Value > 0
+            ? Tension.Then(tension => tension + gain)
+            : new Shortfall(Reason.InputUnknown, Inputs.BeltStiffness.Name);
+    }
+
     internal Real DriveRadius { get; }
 
     internal Real TailRadius { get; }

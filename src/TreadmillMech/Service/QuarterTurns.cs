@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TreadmillMech.Parts;
+using TreadmillMech.Service.Checks;
 
 namespace TreadmillMech.Service;
 
@@ -49,15 +50,7 @@ public static class QuarterTurns
 
     private static LadderStep Rung(Treadmill machine, Demand demand, double turns)
     {
-        Treadmill turned = machine with
-        {
-            TakeUp = machine.TakeUp with
-            {
-                LeftTurns = machine.TakeUp.LeftTurns + turns,
-                RightTurns = machine.TakeUp.RightTurns + turns,
-            },
-        };
-        OperatingPoint point = turned.At(demand);
+        OperatingPoint point = Changed.Turned(machine, turns).At(demand);
         return new(
             turns,
             new Figure("elongation added", 100 * Strain(machine, turns), "%"),

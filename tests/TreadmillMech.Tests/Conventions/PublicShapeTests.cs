@@ -29,10 +29,14 @@ public sealed class PublicShapeTests
         );
     }
 
+    // What an exception inherits from .NET, such as its help link, is not this library's to close.
     [Fact]
     public void NoPropertyOfAPublicClassCanBeSetAfterConstruction() =>
         Assert.All(
-            Public.Where(type => type.IsClass).SelectMany(type => type.GetProperties()),
+            Public
+                .Where(type => type.IsClass)
+                .SelectMany(type => type.GetProperties())
+                .Where(property => property.DeclaringType!.Assembly == typeof(Treadmill).Assembly),
             property =>
                 Assert.True(
                     property.SetMethod is not { IsPublic: true } set

@@ -135,6 +135,12 @@ public static class BearingLawsChecks
             () => BearingLaws.SpectrumLoad<Real>(900, 0.3, 1500)
         ),
         Scipy(nameof(BearingLaws.RollerLife), "bearing.roller", "1", () => BearingLaws.RollerLife<Real>(12500, 1000)),
+        Generated.Check(
+            $"{nameof(BearingLaws)}.{nameof(BearingLaws.RollerSpectrumLoad)}",
+            "bearing.rollers",
+            "N",
+            () => BearingLaws.RollerSpectrumLoad<Real>(900, 0.3, 1500)
+        ),
     ];
 
     private static LawCheck Row(

@@ -80,5 +80,23 @@ public static class BeltLawsChecks
             "N",
             () => BeltLaws.CentrifugalTension<Real>(0.35, 23.09)
         ),
+        new(
+            $"{nameof(BeltLaws)}.{nameof(BeltLaws.SpringLoss)}",
+            "By hand: mountings worth a quarter of the loop",
+            Mark.Derived,
+            0.2,
+            1e-15,
+            "1",
+            () => BeltLaws.SpringLoss<Real>(3, 0.75)
+        ),
+        new(
+            $"{nameof(BeltLaws)}.{nameof(BeltLaws.ForcePerWidth)}",
+            "ISO 21181, definition: at 1 % the relaxed force itself",
+            Mark.Derived,
+            8,
+            1e-12,
+            "N/mm",
+            () => BeltLaws.ForcePerWidth<Real>(8, 0.01)
+        ),
     ];
 }

@@ -82,6 +82,33 @@ public static class BeltLifeLawsChecks
             "N",
             () => BeltLifeLaws.DeckEdgeForce<Real>(800, 0.05, 0.03)
         ),
+        new(
+            $"{nameof(BeltLifeLaws)}.{nameof(BeltLifeLaws.Decades)}",
+            "By hand: a minute to a hundred minutes",
+            Mark.Derived,
+            2,
+            1e-14,
+            "1",
+            () => BeltLifeLaws.Decades<Real>(60, 6000)
+        ),
+        new(
+            $"{nameof(BeltLifeLaws)}.{nameof(BeltLifeLaws.LeastRollerDiameter)}",
+            "By hand: 2 mm at 4 % bends to a middle line of 50 mm",
+            Mark.Derived,
+            48,
+            1e-12,
+            "mm",
+            () => BeltLifeLaws.LeastRollerDiameter<Real>(2, 0.04)
+        ),
+        new(
+            $"{nameof(BeltLifeLaws)}.{nameof(BeltLifeLaws.DeckEdgeAngle)}",
+            "By hand: 1 in the square root of 3 is 30 degrees",
+            Mark.Derived,
+            30,
+            1e-12,
+            "deg",
+            () => BeltLifeLaws.DeckEdgeAngle<Real>(1, Math.Sqrt(3)) * 180 / Math.PI
+        ),
     ];
 
     private static LawCheck Row(

@@ -105,6 +105,24 @@ public static class DeckWearLawsChecks
             "m",
             () => DeckWearLaws.MidSpanDeflection<Real>(1000, 0.6, 1e9, 1215e-9, 150e3)
         ),
+        new(
+            $"{nameof(DeckWearLaws)}.{nameof(DeckWearLaws.RectangleSecondMoment)}",
+            "By hand: 600 mm wide, 20 mm thick",
+            Mark.Derived,
+            40,
+            1e-12,
+            "cm4",
+            () => DeckWearLaws.RectangleSecondMoment<Real>(60, 2)
+        ),
+        new(
+            $"{nameof(DeckWearLaws)}.{nameof(DeckWearLaws.Travel)}",
+            "By hand: an hour at 2.5 m/s",
+            Mark.Derived,
+            9000,
+            1e-09,
+            "m",
+            () => DeckWearLaws.Travel<Real>(2.5, 3600)
+        ),
     ];
 
     private static LawCheck Row(

@@ -54,5 +54,23 @@ public static class HubLawsChecks
             "N",
             () => HubLaws.HubLoad<Real>(1000, 600, Degrees(150))
         ),
+        new(
+            $"{nameof(HubLaws)}.{nameof(HubLaws.NearBearingLoad)}",
+            "By hand: pulley half a spacing outside",
+            Mark.Derived,
+            450,
+            1e-12,
+            "N",
+            () => HubLaws.NearBearingLoad<Real>(300, 0.05, 0.1)
+        ),
+        new(
+            $"{nameof(HubLaws)}.{nameof(HubLaws.FarBearingLoad)}",
+            "By hand: pulley half a spacing outside",
+            Mark.Derived,
+            150,
+            1e-12,
+            "N",
+            () => HubLaws.FarBearingLoad<Real>(300, 0.05, 0.1)
+        ),
     ];
 }

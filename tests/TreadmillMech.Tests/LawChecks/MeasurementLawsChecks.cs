@@ -103,6 +103,15 @@ public static class MeasurementLawsChecks
                     0.029
                 )
         ),
+        new(
+            $"{nameof(MeasurementLaws)}.{nameof(MeasurementLaws.RollerSpeed)}",
+            "By hand: 50 mm with the belt, 1 m/s are 40 rad/s",
+            Mark.Derived,
+            40,
+            1e-12,
+            "rad/s",
+            () => MeasurementLaws.RollerSpeed<Real>(1, 0.048, 0.002)
+        ),
     ];
 
     private static LawCheck Row(

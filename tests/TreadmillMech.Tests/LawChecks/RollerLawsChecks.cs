@@ -124,5 +124,14 @@ public static class RollerLawsChecks
             "N m",
             () => RollerLaws.BendingMoment<Real>(2000, 0.45, 0.52)
         ),
+        new(
+            $"{nameof(RollerLaws)}.{nameof(RollerLaws.OverhangMoment)}",
+            "By hand: 500 N at 30 mm",
+            Mark.Derived,
+            15,
+            1e-12,
+            "N m",
+            () => RollerLaws.OverhangMoment<Real>(500, 0.03)
+        ),
     ];
 }

@@ -48,6 +48,24 @@ public static class ScrewThreadLawsChecks
             "mm",
             () => ScrewThreadLaws.Travel<Real>(1.25 * Millimetre, 2.25) / Millimetre
         ),
+        new(
+            $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.Turns)}",
+            "By hand: 20 mm on a thread of 1.25 mm",
+            Mark.Derived,
+            16,
+            1e-12,
+            "1",
+            () => ScrewThreadLaws.Turns<Real>(1.25, 20)
+        ),
+        new(
+            $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.StressDiameter)}",
+            "By hand: a circle of pi/4 square millimetres is 1 mm wide",
+            Mark.Derived,
+            1,
+            1e-15,
+            "mm",
+            () => ScrewThreadLaws.StressDiameter<Real>(Math.PI / 4)
+        ),
     ];
 
     private static LawCheck Metric(double diameter, double pitch, double expected, Mark mark) =>

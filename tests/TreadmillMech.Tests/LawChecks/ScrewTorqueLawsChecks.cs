@@ -168,6 +168,42 @@ public static class ScrewTorqueLawsChecks
         .. Vdi(12, 1.25, [(0.10, 49.1, 79), (0.12, 48.0, 90), (0.14, 46.8, 101)], (16.63 + 13.5) / 2, 1),
         .. Vdi(14, 1.5, [(0.10, 66.4, 124), (0.12, 64.8, 142), (0.14, 63.2, 159)], null, 1),
         .. Vdi(16, 1.5, [(0.10, 89.6, 189), (0.12, 87.6, 218), (0.14, 85.5, 244)], (22.49 + 17.5) / 2, 1),
+        new(
+            $"{nameof(ScrewTorqueLaws)}.{nameof(ScrewTorqueLaws.ForceByNutFactor)}",
+            "Shigley's Mechanical Engineering Design, 9th ed., Ex. 8-3 read backwards: 3750 lbf in on 3/4 in, K 0.2",
+            Mark.Read,
+            25000,
+            1e-09,
+            "lbf",
+            () => ScrewTorqueLaws.ForceByNutFactor<Real>(3750, 0.75, 0.2)
+        ),
+        new(
+            $"{nameof(ScrewTorqueLaws)}.{nameof(ScrewTorqueLaws.NutFactor)}",
+            "Shigley's Mechanical Engineering Design, 9th ed., Ex. 8-3: 3551 lbf in for 25 kip on 3/4 in",
+            Mark.Derived,
+            3551 / 18750.0,
+            1e-15,
+            "1",
+            () => ScrewTorqueLaws.NutFactor<Real>(25000, 0.75, 3551)
+        ),
+        new(
+            $"{nameof(ScrewTorqueLaws)}.{nameof(ScrewTorqueLaws.ProofLoad)}",
+            "ISO 898-1: 21 200 N for M8, class 8.8, printed to three figures: 580 MPa on 36.6 mm2",
+            Mark.Read,
+            21200,
+            50,
+            "N",
+            () => ScrewTorqueLaws.ProofLoad<Real>(580e6, 36.6 * SquareMillimetre)
+        ),
+        new(
+            $"{nameof(ScrewTorqueLaws)}.{nameof(ScrewTorqueLaws.HandForce)}",
+            "By hand: 4 N m at 100 mm",
+            Mark.Derived,
+            40,
+            1e-12,
+            "N",
+            () => ScrewTorqueLaws.HandForce<Real>(4, 0.1)
+        ),
     ];
 
     private static readonly double RodOfM8 = Math.Sqrt(4 * 36.6e-6 / Math.PI);

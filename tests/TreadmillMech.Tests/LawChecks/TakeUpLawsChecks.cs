@@ -53,5 +53,23 @@ public static class TakeUpLawsChecks
             "%",
             () => 100 * TakeUpLaws.EdgeStrain<Real>(1e-3, 450 * Millimetre, 0, 2850 * Millimetre)
         ),
+        new(
+            $"{nameof(TakeUpLaws)}.{nameof(TakeUpLaws.BoltForce)}",
+            "By hand: 2 kN on two bolts at 60 degrees",
+            Mark.Derived,
+            500,
+            1e-09,
+            "N",
+            () => TakeUpLaws.BoltForce<Real>(2000, 2, Math.PI / 3)
+        ),
+        new(
+            $"{nameof(TakeUpLaws)}.{nameof(TakeUpLaws.BoltCompliance)}",
+            "By hand: a rod of 100 mm, 50 mm2 and 200 GPa takes 100 N/um; two of them side by side",
+            Mark.Derived,
+            0.005,
+            1e-15,
+            "um/N",
+            () => TakeUpLaws.BoltCompliance<Real>(50e-6, 200e9, 0.1, 2, 0) * 1e6
+        ),
     ];
 }

@@ -184,6 +184,45 @@ public static class ThermalLawsChecks
             "W/K",
             () => ThermalLaws.Conductance<Real>(45, 60)
         ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.CopperCoefficient)}",
+            "IEC 60028: 0.00393 for each kelvin at 20 deg C (from memory)",
+            Mark.Memory,
+            0.00393,
+            5e-06,
+            "1/K",
+            () => ThermalLaws.CopperCoefficient<Real>(20)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.CopperTimeToRise)}",
+            "By hand: at the brink of running away the rise grows with time",
+            Mark.Derived,
+            300,
+            1e-10,
+            "s",
+            () => ThermalLaws.CopperTimeToRise<Real>(50, 100, 1, 600)
+        ),
+        new(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.CopperTimeToRise)}",
+            "By hand: without a gain of resistance, half of the final rise after ln 2 time constants",
+            Mark.Derived,
+            600 * Math.Log(2),
+            1e-10,
+            "s",
+            () => ThermalLaws.CopperTimeToRise<Real>(50, 100, 0, 600)
+        ),
+        Generated.Check(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.CopperTimeToRise)}",
+            "thermal.time",
+            "s",
+            () => ThermalLaws.CopperTimeToRise<Real>(60, 100, 0.4, 1200)
+        ),
+        Generated.Check(
+            $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.CopperTimeToRise)}",
+            "thermal.runaway",
+            "s",
+            () => ThermalLaws.CopperTimeToRise<Real>(60, 100, 1.5, 1200)
+        ),
     ];
 
     private static LawCheck Row(

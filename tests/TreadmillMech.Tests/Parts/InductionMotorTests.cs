@@ -67,7 +67,7 @@ public sealed class InductionMotorTests
     [Fact]
     public void ASlipOfNothingIsRefusedByName()
     {
-        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() =>
+        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(() =>
             Example.At(ElectricPotential.FromVolts(220), Frequency.FromHertz(60), Ratio.Zero)
         );
         Assert.Contains("slip: 0 is outside", error.Message, StringComparison.Ordinal);

@@ -107,9 +107,7 @@ public sealed class PartEqualityTests
             Assert.Equal("0.35 V s/rad", MotorConstant.FromNewtonMetersPerAmpere(0.35).ToString());
             Assert.Contains(
                 "0.25 m",
-                Assert
-                    .Throws<ArgumentOutOfRangeException>(() => new Roller { Diameter = Length.FromMillimeters(250) })
-                    .Message,
+                Assert.Throws<OutOfRangeException>(() => new Roller { Diameter = Length.FromMillimeters(250) }).Message,
                 StringComparison.Ordinal
             );
             Assert.False(ScrewThread.TryParse("M8x1,25", out _));

@@ -84,19 +84,20 @@ public sealed class PartRangeTests
     [Fact]
     public void TheRefusalNamesPropertyValueAndRange()
     {
-        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() =>
+        OutOfRangeException refusal = Assert.Throws<OutOfRangeException>(() =>
             new Roller { Diameter = UnitsNet.Length.FromMillimeters(250) }
         );
         Assert.Equal("Diameter", refusal.ParamName);
         Assert.StartsWith("Diameter: 0.25 m is outside 0.02 m to 0.2 m.", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal((0.25, new Bounds(0.02, 0.2), "m"), (refusal.Value, refusal.Permitted, refusal.Unit));
     }
 
     [Fact]
     public void ACopyMadeWithABadValueIsRefused()
     {
         Roller roller = new() { Diameter = UnitsNet.Length.FromMillimeters(50) };
-        Assert.Throws<ArgumentOutOfRangeException>(() => roller with { Friction = 2 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => roller with { Diameter = UnitsNet.Length.FromInches(20) });
+        Assert.Throws<OutOfRangeException>(() => roller with { Friction = 2 });
+        Assert.Throws<OutOfRangeException>(() => roller with { Diameter = UnitsNet.Length.FromInches(20) });
         Assert.Null(roller.Friction);
     }
 
@@ -116,9 +117,7 @@ public sealed class PartRangeTests
 
     private static void Refused(PartRange range, Func<object> act)
     {
-        ArgumentOutOfRangeException refusal = Assert.IsType<ArgumentOutOfRangeException>(
-            Record.Exception(() => Unwrapped(act))
-        );
+        OutOfRangeException refusal = Assert.IsType<OutOfRangeException>(Record.Exception(() => Unwrapped(act)));
         Assert.Equal(range.Property, refusal.ParamName);
         Assert.Contains($"{range.Property}: ", refusal.Message, StringComparison.Ordinal);
         Assert.Contains($"is outside {range.Range}.", refusal.Message, StringComparison.Ordinal);

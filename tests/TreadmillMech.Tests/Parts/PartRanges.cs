@@ -65,6 +65,23 @@ public static class PartRanges
         Of<Magnets>("ConstantTemperature", Celsius, -20, 200, "-20 deg C to 200 deg C"),
         Of<Magnets>("Temperature", Celsius, -20, 200, "-20 deg C to 200 deg C"),
         Of<Bearing>("DynamicRating", v => Force.FromKilonewtons(v), 0.5, 200, "500 N to 200000 N"),
+        Of<Collar>("MeanDiameter", Millimetres, 3, 80, "0.003 m to 0.08 m"),
+        Of<Collar>("Friction", Plain, 0.02, 0.6, "0.02 to 0.6"),
+        Of<BoltRod>("FreeLength", Millimetres, 5, 500, "0.005 m to 0.5 m"),
+        Of<BoltRod>("ElasticModulus", Gigapascals, 50, 250, "50000000000 Pa to 250000000000 Pa"),
+        Of<RollerTube>("OuterDiameter", Millimetres, 15, 200, "0.015 m to 0.2 m"),
+        Of<RollerTube>("InnerDiameter", Millimetres, 0, 198, "0 m to 0.198 m"),
+        Of<RollerTube>("BearingSpan", Millimetres, 200, 1500, "0.2 m to 1.5 m"),
+        Of<RollerTube>("ElasticModulus", Gigapascals, 1, 250, "1000000000 Pa to 250000000000 Pa"),
+        Of<DeckBoard>("Thickness", Millimetres, 5, 60, "0.005 m to 0.06 m"),
+        Of<DeckBoard>("Width", Millimetres, 100, 1200, "0.1 m to 1.2 m"),
+        Of<DeckBoard>("SupportSpan", Millimetres, 100, 2000, "0.1 m to 2 m"),
+        Of<DeckBoard>("ElasticModulus", Gigapascals, 0.5, 250, "500000000 Pa to 250000000000 Pa"),
+        Of<DeckBoard>("CushionStiffness", NewtonsPerMillimetre, 5, 1e6, "5000 N/m to 1000000000 N/m"),
+        Of<StaticFriction>("AtRest", Plain, 0.02, 1, "0.02 to 1"),
+        Of<StaticFriction>("StribeckSpeed", v => Speed.FromMetersPerSecond(v), 0.001, 2, "0.001 m/s to 2 m/s"),
+        Of<WearPair>("Coefficient", Plain, 0, 0.01, "0 to 0.01"),
+        Of<WearPair>("Hardness", v => Pressure.FromMegapascals(v), 1, 20000, "1000000 Pa to 20000000000 Pa"),
         Of<MotorCooling>("Still", WattsPerKelvin, 0.05, 50, "0.05 W/K to 50 W/K"),
         Of<MotorCooling>("Fan", WattsPerKelvin, 0, 100, "0 W/K to 100 W/K"),
         Of<MotorCooling>(
@@ -140,4 +157,6 @@ public static class PartRanges
     private static object WattsPerKelvin(double value) => ThermalConductance.FromWattsPerKelvin(value);
 
     private static object NewtonsPerMillimetre(double value) => ForcePerLength.FromNewtonsPerMillimeter(value);
+
+    private static object Gigapascals(double value) => Pressure.FromGigapascals(value);
 }

@@ -130,7 +130,7 @@ public sealed class ThreadDesignationTests
     [InlineData(6.01)]
     public void AMeasuredLeadOutsideItsRangeIsRefusedByName(double millimetres)
     {
-        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() =>
+        OutOfRangeException refusal = Assert.Throws<OutOfRangeException>(() =>
             ScrewThread.FromMeasuredLead(Length.FromMillimeters(millimetres))
         );
         Assert.Contains("lead", refusal.Message, StringComparison.Ordinal);

@@ -94,8 +94,8 @@ public sealed class QuarterTurnsTests
         VisitOptions eighths = VisitOptions.Default with { TurnStep = new("turns at a time", 0.125, "turn", "a test") };
         Assert.Equal(3, QuarterTurns.Ladder(Machines.Plain, Heavy, 0.25, eighths).Length);
         Assert.Single(QuarterTurns.Ladder(Machines.Plain, Heavy, 0.2));
-        Assert.Throws<ArgumentOutOfRangeException>("turns", () => QuarterTurns.Ladder(Machines.Plain, Heavy, -0.1));
-        Assert.Throws<ArgumentOutOfRangeException>("turns", () => QuarterTurns.Ladder(Machines.Plain, Heavy, 10.5));
+        Assert.Throws<OutOfRangeException>("turns", () => QuarterTurns.Ladder(Machines.Plain, Heavy, -0.1));
+        Assert.Throws<OutOfRangeException>("turns", () => QuarterTurns.Ladder(Machines.Plain, Heavy, 10.5));
         Assert.Throws<ArgumentNullException>("machine", () => QuarterTurns.Ladder(null!, Heavy, 1));
         Assert.Throws<ArgumentNullException>("demand", () => QuarterTurns.Ladder(Machines.Plain, null!, 1));
     }

@@ -202,7 +202,7 @@ public sealed class VisitWordsTests
     [Fact]
     public void AStepOfNoTurnIsRefusedWithItsRange()
     {
-        ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() =>
+        ArgumentOutOfRangeException error = Assert.Throws<OutOfRangeException>(() =>
             VisitOptions.Default with
             {
                 TurnStep = new("turns at a time", 0, "turn", "a test"),

@@ -69,8 +69,7 @@ public sealed record MotorHeat
 
     private static MotorHeat At(double loss, double ambient, double conductance, double limit, Duration? timeConstant)
     {
-        // Copper's resistance is linear in temperature and would vanish at -234.5 deg C.
-        double coefficient = 1 / (ambient + 234.5);
+        double coefficient = ThermalLaws.CopperCoefficient<Real>(ambient);
         double runaway = ThermalLaws.RunawayRatio<Real>(loss, coefficient, conductance);
         double rise = ThermalLaws.CopperRise<Real>(loss, coefficient, conductance);
         Answer<Temperature> settled =
@@ -83,20 +82,28 @@ public sealed record MotorHeat
             RunawayRatio = runaway,
             Settled = settled,
             TimeToLimit = timeConstant is { } tau
-                ? TimeTo(limit - ambient, rise, runaway, Si.Duration.ToSi(tau))
+                ? TimeTo(
+                    limit - ambient,
+                    rise,
+                    DeckWearLaws.FinalRise<Real>(loss, conductance),
+                    runaway,
+                    Si.Duration.ToSi(tau)
+                )
                 : new Shortfall(Reason.InputUnknown, nameof(MotorCooling.TimeConstant)),
         };
     }
 
-    /// <summary>
-    /// The copper's own warming slows the approach, and beyond 1 turns it into a growth: the time constant becomes
-    /// tau/(1 - rho), and theta = theta_f (1 - exp(-(1 - rho) t/tau)) holds on both sides of 1.
-    /// </summary>
-    private static Answer<Duration> TimeTo(double rise, double finalRise, double runaway, double timeConstant)
-    {
-        double left = 1 - (rise / finalRise);
-        return runaway < 1 && left <= 0
+    /// <summary>From cold; beyond a runaway ratio of 1 every limit is reached, and a limit below the air's temperature at once.</summary>
+    private static Answer<Duration> TimeTo(
+        double rise,
+        double finalRise,
+        double coldFinalRise,
+        double runaway,
+        double timeConstant
+    ) =>
+        runaway < 1 && rise >= finalRise
             ? new Shortfall(Reason.NotInRange, "Settled", rise, finalRise, "K")
-            : Si.Duration.FromSi(-timeConstant / (1 - runaway) * Math.Log(left));
-    }
+            : Si.Duration.FromSi(
+                ThermalLaws.CopperTimeToRise<Real>(Math.Max(0, rise), coldFinalRise, runaway, timeConstant)
+            );
 }

@@ -1,5 +1,3 @@
-using TreadmillMech.Laws;
-using TreadmillMech.Numbers;
 using TreadmillMech.Parts;
 using UnitsNet;
 
@@ -43,23 +41,21 @@ public sealed record TurnPrice
         ArgumentNullException.ThrowIfNull(demand);
         double given = Guard.Within(turns, Si.One, -5, 5, nameof(turns));
         OperatingPoint before = machine.At(demand);
-        OperatingPoint after = (
-            machine with
-            {
-                TakeUp = machine.TakeUp with
-                {
-                    LeftTurns = machine.TakeUp.LeftTurns + given,
-                    RightTurns = machine.TakeUp.RightTurns + given,
-                },
-            }
-        ).At(demand);
+        OperatingPoint after = Changed.Turned(machine, given).At(demand);
         if (!before.TailRollerHubLoad.Is(out Force first))
         {
             return before.TailRollerHubLoad.Missing;
         }
 
         return after.TailRollerHubLoad.Then(second =>
-            Between(before, after, first, second, bearing ?? new(), RollerSpeed(machine, demand))
+            Between(
+                before,
+                after,
+                first,
+                second,
+                bearing ?? new(),
+                RollerLoads.Speed(machine, RollerPlace.Tail, demand)
+            )
         );
     }
 
@@ -80,23 +76,8 @@ public sealed record TurnPrice
             MarginAfter = after.BeltMargin,
             HubLoadBefore = first,
             HubLoadAfter = second,
-            LifeRatio = bearing.Balls
-                ? BearingLaws.BallLifeRatio<Real>(now, old)
-                : BearingLaws.RollerLifeRatio<Real>(now, old),
-            LifeAfter = bearing.DynamicRating is { } rating
-                ? Life(bearing.Balls, Si.Force.ToSi(rating), now, rollerSpeed)
-                : new Shortfall(Reason.InputUnknown, nameof(Bearing.DynamicRating)),
+            LifeRatio = BearingLife.Ratio(bearing, now, old),
+            LifeAfter = BearingLife.Time(bearing, now, rollerSpeed),
         };
     }
-
-    private static Duration Life(bool balls, double rating, double load, double rollerSpeed) =>
-        Si.Duration.FromSi(
-            BearingLaws.LifeTime<Real>(
-                balls ? BearingLaws.BallLife<Real>(rating, load) : BearingLaws.RollerLife<Real>(rating, load),
-                rollerSpeed
-            )
-        );
-
-    private static double RollerSpeed(Treadmill machine, Demand demand) =>
-        Si.Speed.ToSi(demand.Speed) / new LoopGeometry(machine).TailRadius;
 }

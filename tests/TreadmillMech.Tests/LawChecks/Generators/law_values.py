@@ -122,6 +122,18 @@ row(
     "numpy.exp and numpy.log: C/P = 12.5 to the power of ten thirds",
 )
 
+row(
+    "bearing.rollers",
+    brentq(
+        lambda p: 0.3 * (900 / 12000) ** (10 / 3) + 0.7 * (1500 / 12000) ** (10 / 3) - (p / 12000) ** (10 / 3),
+        1,
+        1e4,
+        xtol=1e-10,
+    ),
+    10,
+    "scipy.optimize.brentq, sum of damage is that of one load: 900 N for 0.3, 1500 N for 0.7, C 12 kN, rollers",
+)
+
 # Belts --------------------------------------------------------------------------------------------------------------
 
 row(
@@ -137,6 +149,41 @@ row(
     800 * sum(kinks),
     10,
     "numpy.linalg.norm, sum of the two pulls at each edge: 800 N, 0.05 and 0.03 rad",
+)
+
+# Heat ---------------------------------------------------------------------------------------------------------------
+
+
+def warmed(runaway):
+    """Time at which a winding is 60 K warmer: 100 K without its own gain, 1200 s."""
+
+    def reached(_, rise):
+        return rise[0] - 60
+
+    reached.terminal = True
+    run = solve_ivp(
+        lambda _, rise: [(100 + runaway * rise[0] - rise[0]) / 1200],
+        (0, 1e4),
+        [0],
+        method="DOP853",
+        events=reached,
+        rtol=1e-12,
+        atol=1e-12,
+    )
+    return run.t_events[0][0]
+
+
+row(
+    "thermal.time",
+    warmed(0.4),
+    9,
+    "scipy.integrate.solve_ivp(DOP853), 60 K of 100 K, own gain 0.4, 1200 s",
+)
+row(
+    "thermal.runaway",
+    warmed(1.5),
+    9,
+    "scipy.integrate.solve_ivp(DOP853), 60 K of 100 K, own gain 1.5, 1200 s",
 )
 
 # Deck ---------------------------------------------------------------------------------------------------------------

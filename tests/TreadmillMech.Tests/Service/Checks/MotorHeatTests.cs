@@ -92,6 +92,14 @@ public sealed class MotorHeatTests
     }
 
     [Fact]
+    public void ALimitBelowTheAirsTemperatureIsReachedAtOnce()
+    {
+        MotorCooling hot = Cooling with { Ambient = Temperature.FromDegreesCelsius(50) };
+        MotorHeat heat = MotorHeat.Of(Example.Machine, Example.Runner, hot, Temperature.FromDegreesCelsius(45)).Value;
+        Assert.Equal(0, heat.TimeToLimit.Value.Seconds);
+    }
+
+    [Fact]
     public void AnUnknownResistanceIsNamed()
     {
         Treadmill unknown = Example.Machine with { Motor = Example.Machine.Motor! with { Resistance = null } };

@@ -1,0 +1,24 @@
+namespace TreadmillMech.Service.Checks;
+
+/// <summary>A machine after a change.</summary>
+internal static class Changed
+{
+    /// <summary>After equal turns of both bolts.</summary>
+    internal static Treadmill Turned(Treadmill machine, double turns) =>
+        machine with
+        {
+            TakeUp = machine.TakeUp with
+            {
+                LeftTurns = machine.TakeUp.LeftTurns + turns,
+                RightTurns = machine.TakeUp.RightTurns + turns,
+            },
+        };
+
+    /// <summary>At another strand tension at rest [N], the turns given counted in.</summary>
+    internal static Treadmill AtTension(Treadmill machine, double tension) =>
+        machine with
+        {
+            RestTension = Si.Force.FromSi(tension),
+            TakeUp = machine.TakeUp with { LeftTurns = 0, RightTurns = 0 },
+        };
+}

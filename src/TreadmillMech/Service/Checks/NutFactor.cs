@@ -1,0 +1,47 @@
+using TreadmillMech.Parts;
+using UnitsNet;
+
+namespace TreadmillMech.Service.Checks;
+
+/// <summary>Torque over force and diameter of a bolt, head or nut included, with the scatter of the force.</summary>
+public sealed record NutFactor
+{
+    private const string Table = "Shigley's Mechanical Engineering Design, 9th ed., tables 8-13 to 8-15, from memory";
+    private const double Dry = 0.143;
+    private const double Oiled = 0.084;
+
+    /// <summary>A nut factor.</summary>
+    /// <param name="value">Nut factor, 0.05 to 0.6.</param>
+    /// <param name="forceScatter">Relative standard deviation of the force at one torque, 0 to 50 %.</param>
+    /// <param name="source">Where both come from.</param>
+    /// <exception cref="ArgumentNullException">The source is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public NutFactor(double value, Ratio forceScatter, string source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        Value = Guard.Within(value, Si.One, 0.05, 0.6, nameof(value));
+        ForceScatter = Guard.Within(forceScatter, Si.Ratio, 0, 0.5, nameof(forceScatter));
+        Source = source;
+    }
+
+    /// <summary>Bare black bolts: 0.30; scatter of dry bolts, 14.3 % (the same book, table 8-13, 20 bolts).</summary>
+    public static NutFactor Black { get; } = new(0.30, Si.Ratio.FromSi(Dry), Table);
+
+    /// <summary>Zinc-plated bolts: 0.20; scatter of dry bolts, 14.3 %.</summary>
+    public static NutFactor ZincPlated { get; } = new(0.20, Si.Ratio.FromSi(Dry), Table);
+
+    /// <summary>Lubricated bolts: 0.18; their own scatter, 8.4 % (the same book, table 8-14, 10 bolts).</summary>
+    public static NutFactor Lubricated { get; } = new(0.18, Si.Ratio.FromSi(Oiled), Table);
+
+    /// <summary>Cadmium-plated bolts: 0.16; scatter of dry bolts, 14.3 %.</summary>
+    public static NutFactor CadmiumPlated { get; } = new(0.16, Si.Ratio.FromSi(Dry), Table);
+
+    /// <summary>Nut factor.</summary>
+    public double Value { get; }
+
+    /// <summary>Relative standard deviation of the force at one torque.</summary>
+    public Ratio ForceScatter { get; }
+
+    /// <summary>Where both come from.</summary>
+    public string Source { get; }
+}

@@ -44,16 +44,31 @@ internal static class DriveBeltStage
         T beltSpeed = x.BeltSpeed * (0.5 * x.RollerPulleyDiameter) / work.DriveRadius;
         T centrifugal = BeltLaws.CentrifugalTension(x.DriveBeltMassPerLength, beltSpeed);
 
-        // A spring presses on the hub or idler with the tension above the centrifugal part: it keeps that. Fixed centres
-        // keep the whole tension, and the centrifugal part is lost to the grip.
-        bool sprung =
-            kinds.Tensioning is Tensioning.SprungMotor or Tensioning.SlackSideIdler or Tensioning.TightSideIdler;
-        T kept = sprung ? x.DriveBeltTension : x.DriveBeltTension - centrifugal;
+        T kept = Kept(kinds.Tensioning, x.DriveBeltTension, centrifugal);
         work.DriveBeltEffectiveTension = kept;
+        (work.DriveBeltGrip, work.DriveBeltGripBackwards) = Capacities(kinds.Tensioning, kept, ratio);
+    }
+
+    /// <summary>
+    /// Tension that is kept, above its centrifugal part. A spring presses on the hub or idler with the tension above the
+    /// centrifugal part: it keeps that. Fixed centres keep the whole tension, and the centrifugal part is lost to the grip.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Kept<T>(Tensioning tensioning, T tension, T centrifugal)
+        where T : struct, IReal<T> =>
+        tensioning is Tensioning.SprungMotor or Tensioning.SlackSideIdler or Tensioning.TightSideIdler
+            ? tension
+            : tension - centrifugal;
+
+    /// <summary>Largest force while the motor drives, and while it brakes.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static (T Forwards, T Backwards) Capacities<T>(Tensioning tensioning, T kept, T ratio)
+        where T : struct, IReal<T>
+    {
         T ofSlack = DriveBeltLaws.CapacityOfSlackSide(kept, ratio);
         T ofTight = DriveBeltLaws.CapacityOfTightSide(kept, ratio);
         T ofSum = DriveBeltLaws.CapacityOfTensionSum(2 * kept, ratio);
-        (work.DriveBeltGrip, work.DriveBeltGripBackwards) = kinds.Tensioning switch
+        return tensioning switch
         {
             Tensioning.SlackSideIdler => (ofSlack, ofTight),
             Tensioning.TightSideIdler => (ofTight, ofSlack),

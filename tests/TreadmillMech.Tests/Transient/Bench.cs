@@ -1,0 +1,65 @@
+using TreadmillMech.Model;
+using TreadmillMech.Model.Transient;
+using TreadmillMech.Tests.OperatingPoints;
+using UnitsNet;
+
+namespace TreadmillMech.Tests.Transient;
+
+/// <summary>The invented machine as plain numbers, with a drive that is wholly known.</summary>
+internal static class Bench
+{
+    internal static DynamicsNumbers Dynamics { get; } =
+        new()
+        {
+            MotorInertia = 0.004,
+            Inductance = 0.002,
+            Gain = 20,
+            IntegralTime = 0.3,
+            CurrentTime = 0.005,
+            LossFactor = 0.1,
+            DeckStatic = 0.3,
+            RollerStaticRatio = 1,
+            PulleyStaticRatio = 1,
+            StribeckSpeed = 0.1,
+            WindingStart = 20,
+            MagnetStart = 20,
+        };
+
+    internal static MachineNumbers<Real> Machine(Demand demand, double restTension = 1000)
+    {
+        Treadmill machine = OperatingPoints.Example.Machine with { RestTension = Force.FromNewtons(restTension) };
+        MachineNumbers<Real> numbers = Scenario.Of(machine, demand).Numbers;
+        numbers.MotorVoltageLimit = 180;
+        numbers.MotorCurrentLimit = 20;
+        return numbers;
+    }
+
+    internal static DriveKinds Kinds { get; } =
+        new(
+            new(DriveEnd.Front, Tensioning.SlidingMotor, Gait.BySpeed, false, false),
+            true,
+            SpeedSensor.DriveRoller,
+            false,
+            false,
+            true,
+            false,
+            false
+        );
+
+    internal static PlanNumbers Steady(double speed, double duration, double tolerance = 1e-6) =>
+        new()
+        {
+            Duration = duration,
+            SetTimes = [0],
+            SetSpeeds = [speed],
+            Interval = 0.005,
+            Tolerance = tolerance,
+        };
+
+    internal static DriveRecord Run(MachineNumbers<Real> machine, DriveKinds kinds, DynamicsNumbers dynamics, PlanNumbers plan)
+    {
+        DriveCase one = new(in machine, in kinds, in dynamics, plan);
+        new DriveRunner<Real>([one]).Run(null, default);
+        return one.Record;
+    }
+}

@@ -123,4 +123,24 @@ internal static class Si
         static q => q.VoltSecondsPerRadian,
         static v => TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(v)
     );
+    internal static readonly Dimension<ElectricInductance> Inductance = new(
+        "H",
+        static q => q.Henries,
+        static v => ElectricInductance.FromHenries(v)
+    );
+    internal static readonly Dimension<Energy> Energy = new(
+        "J",
+        static q => q.Joules,
+        static v => UnitsNet.Energy.FromJoules(v)
+    );
+    internal static readonly Dimension<Acceleration> Acceleration = new(
+        "m/s2",
+        static q => q.MetersPerSecondSquared,
+        static v => UnitsNet.Acceleration.FromMetersPerSecondSquared(v)
+    );
+    internal static readonly Dimension<HeatCapacity> HeatCapacity = new(
+        "J/K",
+        static q => q.JoulesPerKelvin,
+        TreadmillMech.HeatCapacity.FromJoulesPerKelvin
+    );
 }

@@ -11,9 +11,9 @@ internal static class Bench
     internal static DynamicsNumbers Dynamics { get; } =
         new()
         {
-            MotorInertia = 0.004,
+            MotorInertia = 0.01,
             Inductance = 0.002,
-            Gain = 20,
+            Gain = 40,
             IntegralTime = 0.3,
             CurrentTime = 0.005,
             LossFactor = 0.1,
@@ -23,6 +23,7 @@ internal static class Bench
             StribeckSpeed = 0.1,
             WindingStart = 20,
             MagnetStart = 20,
+            DeckAir = 20,
         };
 
     internal static MachineNumbers<Real> Machine(Demand demand, double restTension = 1000)
@@ -45,6 +46,46 @@ internal static class Bench
             false,
             false
         );
+
+    internal static PlanNumbers Plan(double tolerance, double duration, double speed) =>
+        Plan(tolerance, duration, [0], [speed]);
+
+    /// <summary>A plan with rows at a hundredth of its length.</summary>
+    internal static PlanNumbers Plan(
+        double tolerance,
+        double duration,
+        double[] times,
+        double[] speeds,
+        double keyAt = double.PositiveInfinity
+    ) =>
+        new()
+        {
+            Duration = duration,
+            SetTimes = times,
+            SetSpeeds = speeds,
+            KeyAt = keyAt,
+            Interval = duration / 100,
+            Tolerance = tolerance,
+        };
+
+    internal static DynamicsNumbers WithHeat(DynamicsNumbers dynamics)
+    {
+        dynamics.MagnetCoefficient = 0.002;
+        dynamics.WindingCapacity = 200;
+        dynamics.WindingConductance = 3;
+        dynamics.HousingCapacity = 1500;
+        dynamics.StillConductance = 0.8;
+        dynamics.FanConductance = 2;
+        dynamics.RatedSpeed = 400;
+        dynamics.MotorAir = 20;
+        dynamics.BeltHeatShare = 0.5;
+        dynamics.BeltCapacity = 4000;
+        dynamics.BeltConductance = 8;
+        dynamics.DeckCapacity = 6000;
+        dynamics.DeckConductance = 3;
+        dynamics.DeckAir = 20;
+        return dynamics;
+    }
 
     internal static PlanNumbers Steady(double speed, double duration, double tolerance = 1e-6) =>
         new()

@@ -57,7 +57,7 @@ public sealed class DriveSimulation
             return missing;
         }
 
-        DriveKinds kinds = new(
+        DriveKinds found = new(
             scenario.Kinds,
             machine.Motor!.CanBrake,
             dynamics.Controller.Sensor,
@@ -68,9 +68,9 @@ public sealed class DriveSimulation
             dynamics.PulleyStaticRatio > 1 && !direct
         );
         DynamicsNumbers numbers = Read(dynamics, machine.Motor, scenario.Numbers.DeckFriction);
-        double tension = DriveSetup.Numbers(in scenario.Numbers, in numbers, in kinds).Tension;
+        double tension = DriveSetup.Numbers(in scenario.Numbers, in numbers, in found).Tension;
         return tension > 0
-            ? new DriveSimulation(in scenario, in numbers, in kinds)
+            ? new DriveSimulation(in scenario, in numbers, in found)
             : new Shortfall(Reason.SlackBelt, nameof(Treadmill.RestTension), 0, tension, "N");
     }
 

@@ -69,7 +69,7 @@ internal sealed class DriveCase
     internal double Edge { get; private set; }
 
     /// <summary>What acts now.</summary>
-    internal ref readonly FeetNumbers<Real> Feet => ref feet;
+    internal ref readonly FeetNumbers<Real> Acting => ref feet;
 
     /// <summary>States at time 0: at rest, or near the mean of the steady run.</summary>
     internal void Begin(Span<double> state)

@@ -43,11 +43,11 @@ internal static class DriveRates
         Load(in x, in kinds, in loads, state, ref work);
         Grip(in x, in kinds, state, ref work);
         Belt(in x, state, rates, in work);
-        DriveBelt(in x, in kinds, state, ref work);
+        PulleyForce(in x, in kinds, state, ref work);
         Armature(in x, in kinds, in loads, state, rates, ref work);
         Shafts(in x, in kinds, state, rates, ref work);
-        MotorHeat(in x, in kinds, state, rates, in work);
-        BeltHeat(in x, in kinds, state, rates, in work);
+        Warming(in x, in kinds, state, rates, in work);
+        DeckWarming(in x, in kinds, state, rates, in work);
         Sums(in x, in loads, state, rates, in work);
     }
 
@@ -117,7 +117,7 @@ internal static class DriveRates
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void DriveBelt<T>(
+    private static void PulleyForce<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         ReadOnlySpan<T> state,
@@ -278,7 +278,7 @@ internal static class DriveRates
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void MotorHeat<T>(
+    private static void Warming<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         ReadOnlySpan<T> state,
@@ -319,7 +319,7 @@ internal static class DriveRates
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void BeltHeat<T>(
+    private static void DeckWarming<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         ReadOnlySpan<T> state,

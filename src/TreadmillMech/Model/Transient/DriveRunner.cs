@@ -14,6 +14,7 @@ internal sealed class DriveRunner<T>
 
     private const int StepsAReport = 512;
     private const double FirstStep = 1e-4;
+    private const double AfterEdge = 4e-3;
 
     // Relative to the time reached; below it the time no longer moves on.
     private const double LeastStep = 1e-13;
@@ -24,7 +25,8 @@ internal sealed class DriveRunner<T>
     private readonly T[] state = new T[DriveStates.Count];
     private readonly T[] next = new T[DriveStates.Count];
     private readonly T[] error = new T[DriveStates.Count];
-    private readonly T[] scratch = new T[DriveStates.Count];
+    private readonly T[] first = new T[DriveStates.Count];
+    private readonly T[] atNext = new T[DriveStates.Count];
     private readonly Real[] inside = new Real[DriveStates.Count];
     private readonly Real[] insideRates = new Real[DriveStates.Count];
     private readonly double[] absolute = new double[DriveStates.Count];
@@ -61,11 +63,11 @@ internal sealed class DriveRunner<T>
 
             Put(lane, plain);
             PutNumbers(lane, of.Numbers);
-            PutFeet(lane, in of.Feet);
+            PutFeet(lane, in of.Acting);
         }
 
         system.NumbersChanged();
-        system.FeetChanged();
+        system.ActingChanged();
     }
 
     /// <summary>Runs to the end of every case, or to where it fails.</summary>
@@ -95,11 +97,10 @@ internal sealed class DriveRunner<T>
     internal int Advance(ref T time)
     {
         T size = Sizes(ref time);
-        step.Take(ref system, time, size, state, next, error);
+        step.Take(ref system, time, size, state, first, next, error);
         T errors = StepControl.Size<T>(error, state, next, absolute, cases[0].Plan.Tolerance);
         T factors = StepControl.Factor(errors);
-        step.Densify();
-        system.Look(time + size, next, scratch, out DriveWork<T> atEnd);
+        system.Look(time + size, next, atNext, out DriveWork<T> atEnd);
         int ended = 0;
         bool feetChanged = false;
         for (int lane = 0; lane < cases.Length; lane++)
@@ -122,7 +123,8 @@ internal sealed class DriveRunner<T>
 
         if (feetChanged)
         {
-            system.FeetChanged();
+            system.ActingChanged();
+            system.Rates(time, state, first);
         }
 
         return ended;
@@ -202,11 +204,11 @@ internal sealed class DriveRunner<T>
 
     private void Changed(int lane, ref bool feetChanged)
     {
-        PutFeet(lane, in cases[lane].Feet);
+        PutFeet(lane, in cases[lane].Acting);
         feetChanged = true;
 
         // Forces bend at an edge: begin carefully.
-        wanted[lane] = Math.Min(wanted[lane], 4e-3);
+        wanted[lane] = Math.Min(wanted[lane], AfterEdge);
     }
 
     /// <summary>Whether the belt reaches walking speed inside this step; then a shorter one is to end there.</summary>
@@ -236,7 +238,7 @@ internal sealed class DriveRunner<T>
 
     private void First(T time)
     {
-        system.Look(time, state, scratch, out DriveWork<T> work);
+        system.Look(time, state, first, out DriveWork<T> work);
         for (int lane = 0; lane < cases.Length; lane++)
         {
             signs[lane] = SignsOf(lane, ref work, Cells.Of(state));
@@ -279,7 +281,7 @@ internal sealed class DriveRunner<T>
             inside[i] = place <= 0 ? from[at] : step.Within(lane, i, place, from[at], to[at]);
         }
 
-        LoadsAtTime.Run(in of.Feet, now + (place * size), out loads);
+        LoadsAtTime.Run(in of.Acting, now + (place * size), out loads);
         DriveNumbers<Real> numbers = of.Numbers;
         DriveKinds kinds = of.Kinds;
         DriveRates.Run(in numbers, in kinds, in loads, inside, insideRates, out work);
@@ -424,13 +426,17 @@ internal sealed class DriveRunner<T>
         return least;
     }
 
+    /// <summary>The end of the step, with its rates, is the beginning of the next one.</summary>
     private void Take(int lane)
     {
         Span<double> to = Cells.Of(state);
+        Span<double> toRates = Cells.Of(first);
         ReadOnlySpan<double> from = Cells.Of(next);
+        ReadOnlySpan<double> fromRates = Cells.Of(atNext);
         for (int at = lane; at < to.Length; at += T.Width)
         {
             to[at] = from[at];
+            toRates[at] = fromRates[at];
         }
     }
 
@@ -456,7 +462,7 @@ internal sealed class DriveRunner<T>
     private void PutFeet(int lane, in FeetNumbers<Real> feet)
     {
         FeetNumbers<Real> copy = feet;
-        Span<double> to = Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref system.Feet));
+        Span<double> to = Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref system.Acting));
         Span<Real> from = NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref copy);
         for (int i = 0; i < from.Length; i++)
         {

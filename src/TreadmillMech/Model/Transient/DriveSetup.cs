@@ -19,7 +19,7 @@ internal static class DriveSetup
         LoopStage.Run(in machine, in ofMachine, ref work, ref y);
         DriveNumbers<Real> x = default;
         Belt(in machine, in dynamics, in work, in y, ref x);
-        DriveBelt(in machine, in dynamics, in kinds, ref x);
+        PulleyForce(in machine, in dynamics, in kinds, ref x);
         Motor(in machine, in dynamics, ref x);
         Heat(in dynamics, in kinds, ref x);
         return x;
@@ -57,7 +57,7 @@ internal static class DriveSetup
         x.Drag = machine.BeltDrag;
     }
 
-    private static void DriveBelt(
+    private static void PulleyForce(
         in MachineNumbers<Real> machine,
         in DynamicsNumbers dynamics,
         in DriveKinds kinds,

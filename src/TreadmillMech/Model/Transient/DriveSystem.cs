@@ -20,7 +20,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
 
     internal DriveKinds Kinds;
     internal DriveNumbers<T> Numbers;
-    internal FeetNumbers<T> Feet;
+    internal FeetNumbers<T> Acting;
     private DriveNumbers<Dual<Lanes>> lifted;
     private FeetNumbers<Dual<T>> liftedFeet;
     private readonly Dual<Lanes>[] states;
@@ -30,7 +30,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
     {
         Kinds = kinds;
         Numbers = default;
-        Feet = default;
+        Acting = default;
         lifted = default;
         liftedFeet = default;
         states = new Dual<Lanes>[DriveStates.Count];
@@ -52,10 +52,10 @@ internal struct DriveSystem<T> : IRateSystem<T>
         }
     }
 
-    /// <summary>To be called when <see cref="Feet"/> have changed.</summary>
-    internal void FeetChanged()
+    /// <summary>To be called when <see cref="Acting"/> have changed.</summary>
+    internal void ActingChanged()
     {
-        Span<T> from = NumbersAccess.Fields<FeetNumbers<T>, T>(ref Feet);
+        Span<T> from = NumbersAccess.Fields<FeetNumbers<T>, T>(ref Acting);
         Span<Dual<T>> to = NumbersAccess.Fields<FeetNumbers<Dual<T>>, Dual<T>>(ref liftedFeet);
         for (int i = 0; i < from.Length; i++)
         {
@@ -65,14 +65,14 @@ internal struct DriveSystem<T> : IRateSystem<T>
 
     public readonly void Rates(T time, ReadOnlySpan<T> state, Span<T> rates)
     {
-        LoadsAtTime.Run(in Feet, time, out LoadNumbers<T> loads);
+        LoadsAtTime.Run(in Acting, time, out LoadNumbers<T> loads);
         DriveRates.Run(in Numbers, in Kinds, in loads, state, rates, out _);
     }
 
     /// <summary>Rates, and what they are made of.</summary>
     internal readonly void Look(T time, ReadOnlySpan<T> state, Span<T> rates, out DriveWork<T> work)
     {
-        LoadsAtTime.Run(in Feet, time, out LoadNumbers<T> loads);
+        LoadsAtTime.Run(in Acting, time, out LoadNumbers<T> loads);
         DriveRates.Run(in Numbers, in Kinds, in loads, state, rates, out work);
     }
 

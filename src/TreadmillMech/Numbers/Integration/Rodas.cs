@@ -4,9 +4,9 @@ namespace TreadmillMech.Numbers.Integration;
 /// Coefficients of the method RODAS: six stages, order 4 with an embedded order 3, L-stable and stiffly accurate.
 /// </summary>
 /// <remarks>
-/// Hairer and Wanner, Solving Ordinary Differential Equations II, 2nd ed. 1996, section IV.7 and the program RODAS that goes
-/// with it, first set of coefficients, in the form that needs no product of the Jacobian. The orders are tested through
-/// their conditions in the tests, not taken on trust.
+/// Hairer and Wanner, Solving Ordinary Differential Equations II, 2nd ed. 1996, section IV.7, and the program RODAS that goes
+/// with it, first set of coefficients, in the form that needs no product with the Jacobian. The orders of the solution, of
+/// the embedded one and of dense output are measured in the tests.
 /// </remarks>
 internal static class Rodas
 {

@@ -94,7 +94,8 @@ public sealed record DrivePlan
     /// <summary>The safety key is pulled and the machine runs down.</summary>
     /// <param name="duration">Length of the run.</param>
     /// <param name="at">When the key is pulled.</param>
-    public static DrivePlan CoastDown(Duration duration, Duration at) => new() { Duration = duration, KeyPulledAt = at };
+    public static DrivePlan CoastDown(Duration duration, Duration at) =>
+        new() { Duration = duration, KeyPulledAt = at };
 
     /// <summary>One heavy braking step.</summary>
     /// <param name="duration">Length of the run.</param>
@@ -129,7 +130,11 @@ public sealed record DrivePlan
     /// <param name="from">When it begins.</param>
     /// <param name="friction">Friction that holds it.</param>
     public static DrivePlan Stall(Duration duration, Duration from, Force friction) =>
-        new() { Duration = duration, Jam = new() { From = from, Friction = friction } };
+        new()
+        {
+            Duration = duration,
+            Jam = new() { From = from, Friction = friction },
+        };
 
     /// <summary>A start from rest with the person standing on the belt.</summary>
     /// <param name="duration">Length of the run.</param>

@@ -39,7 +39,10 @@ public sealed class DriveRun
         new("largest pull", "N", "Largest pull by friction") { Index = DriveColumns.LargestPull },
         new("slack tension", "N", "Tension of the slack side") { Index = DriveColumns.Slack },
         new("tight tension", "N", "Tension of the tight side") { Index = DriveColumns.Tight },
-        new("sliding", "m/s", "Speed of the roller's face above the belt, beyond creep") { Index = DriveColumns.Sliding },
+        new("sliding", "m/s", "Speed of the roller's face above the belt, beyond creep")
+        {
+            Index = DriveColumns.Sliding,
+        },
         new("slips", "1", "1 while the running belt slides, otherwise 0") { Index = DriveColumns.Slips },
         new("drive belt force", "N", "Force of the drive belt") { Index = DriveColumns.DriveBeltForce },
         new("pulley sliding", "m/s", "Speed of the motor's pulley above the roller's, creep included")
@@ -187,8 +190,7 @@ public sealed class DriveRun
     private double Value(DriveColumn column, int row) =>
         column.Index < 0 ? Record.TimeOf(row) : Record.Column(column.Index)[row];
 
-    private double Finite(int state) =>
-        double.IsFinite(Record.ReachedState[state]) ? Record.ReachedState[state] : 0;
+    private double Finite(int state) => double.IsFinite(Record.ReachedState[state]) ? Record.ReachedState[state] : 0;
 
     private DriveSummary Summed(int first, int last)
     {
@@ -228,8 +230,7 @@ public sealed class DriveRun
         };
     }
 
-    private double Gain(int column, int first, int last) =>
-        Record.Column(column)[last] - Record.Column(column)[first];
+    private double Gain(int column, int first, int last) => Record.Column(column)[last] - Record.Column(column)[first];
 
     /// <summary>Mean over the rows by the trapezoidal rule.</summary>
     private double Mean(int column, int first, int last)

@@ -60,7 +60,7 @@ public readonly struct DriveSample : IEquatable<DriveSample>
     /// <summary>Whether the running belt slides on its drive roller.</summary>
     public bool BeltSlips => At(DriveColumns.Slips) > 0.5;
 
-    /// <summary>Force of the drive belt; of direct drive the force at a radius of one half metre.</summary>
+    /// <summary>Force of the drive belt; of direct drive the shaft's torque as a force at a radius of one metre.</summary>
     public Force DriveBeltForce => Si.Force.FromSi(At(DriveColumns.DriveBeltForce));
 
     /// <summary>Speed of the motor's pulley above that of the roller's pulley, creep included.</summary>

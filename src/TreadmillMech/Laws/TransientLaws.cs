@@ -113,7 +113,9 @@ public static class TransientLaws
     /// $$\frac{v}{\sqrt{v^2 + v_0^2}}$$ A body held by friction then creeps at less than the width; 1 - 1/200 of the friction
     /// is there at ten widths.
     /// </remarks>
-    [Source("Regularised Coulomb friction, form with a square root; Wriggers, Computational Contact Mechanics, ch. 5, from memory")]
+    [Source(
+        "Regularised Coulomb friction, form with a square root; Wriggers, Computational Contact Mechanics, ch. 5, from memory"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T SmoothSign<T>(T speed, T width)
         where T : struct, IReal<T> => speed / T.Sqrt((speed * speed) + (width * width));

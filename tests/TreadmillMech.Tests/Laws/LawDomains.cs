@@ -312,7 +312,13 @@ internal static class LawDomains
             ["TransientLaws.IntegratorRate"] = Signed(Up(1, 100), Up(0.01, 0.5), Down(0, 20), Any(0.05, 2)),
             ["TransientLaws.LoopVoltage"] = Positive(Up(20, 200), Up(1e-4, 1e-2), Up(0.1, 10), Down(1e-3, 2e-2)),
             ["TransientLaws.CurrentRate"] = Signed(Up(0, 200), Down(0, 200), Any(1e-3, 1e-2)),
-            ["TransientLaws.HeatingRate"] = Signed(Up(0, 500), Down(0.5, 10), Down(40, 120), Up(-10, 35), Any(500, 5000)),
+            ["TransientLaws.HeatingRate"] = Signed(
+                Up(0, 500),
+                Down(0.5, 10),
+                Down(40, 120),
+                Up(-10, 35),
+                Any(500, 5000)
+            ),
             ["TransientLaws.MovingEnergy"] = Positive(Up(2, 100), Up(0.2, 7)),
             ["TransientLaws.TurningEnergy"] = Positive(Up(1e-4, 0.1), Up(10, 600)),
             ["TransientLaws.StrandEnergy"] = Positive(Up(1e5, 2e6), Up(1e-5, 2e-3)),

@@ -97,7 +97,12 @@ internal static class Bench
             Tolerance = tolerance,
         };
 
-    internal static DriveRecord Run(MachineNumbers<Real> machine, DriveKinds kinds, DynamicsNumbers dynamics, PlanNumbers plan)
+    internal static DriveRecord Run(
+        MachineNumbers<Real> machine,
+        DriveKinds kinds,
+        DynamicsNumbers dynamics,
+        PlanNumbers plan
+    )
     {
         DriveCase one = new(in machine, in kinds, in dynamics, plan);
         new DriveRunner<Real>([one]).Run(null, default);

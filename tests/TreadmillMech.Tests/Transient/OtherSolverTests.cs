@@ -10,7 +10,7 @@ namespace TreadmillMech.Tests.Transient;
 public sealed class OtherSolverTests
 {
     private const double End = 0.08;
-    private const int Steps = 4000;
+    private const int Steps = 16000;
 
     private readonly Real[] begin;
     private readonly DriveSystem<Real> system;
@@ -50,7 +50,7 @@ public sealed class OtherSolverTests
         Real[] rates = new Real[state.Length];
         Real[] next = new Real[state.Length];
         Real[] error = new Real[state.Length];
-        const int Few = 400;
+        const int Few = 2000;
         for (int i = 0; i < Few; i++)
         {
             double time = i * End / Few;

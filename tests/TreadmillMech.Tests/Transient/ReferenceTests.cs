@@ -35,7 +35,10 @@ public sealed class ReferenceTests(ITestOutputHelper output)
 
     internal static DriveRecord Run(string name, double tolerance)
     {
-        (MachineNumbers<Real> machine, DriveKinds kinds, DynamicsNumbers dynamics, PlanNumbers plan) = Case(name, tolerance);
+        (MachineNumbers<Real> machine, DriveKinds kinds, DynamicsNumbers dynamics, PlanNumbers plan) = Case(
+            name,
+            tolerance
+        );
         return Bench.Run(machine, kinds, dynamics, plan);
     }
 
@@ -99,7 +102,8 @@ public sealed class ReferenceTests(ITestOutputHelper output)
             Assert.Equal(time, record.TimeOf(row), 9);
             for (int i = 0; i < state.Length; i++)
             {
-                double error = Math.Abs(record.Column(i)[row] - state[i]) / (DriveStates.Scales[i] + Math.Abs(state[i]));
+                double error =
+                    Math.Abs(record.Column(i)[row] - state[i]) / (DriveStates.Scales[i] + Math.Abs(state[i]));
                 if (error > worst)
                 {
                     worst = error;

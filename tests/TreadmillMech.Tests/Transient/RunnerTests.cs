@@ -81,7 +81,8 @@ public sealed class RunnerTests
         const double R1 = 0.026;
         double ratio = 100.0 / 30;
         double angle = Math.Asin((0.026 - 0.0235) / 1.35);
-        double loop = (2 * 1.35 * Math.Cos(angle)) + (R1 * (Math.PI + (2 * angle))) + (0.0235 * (Math.PI - (2 * angle)));
+        double loop =
+            (2 * 1.35 * Math.Cos(angle)) + (R1 * (Math.PI + (2 * angle))) + (0.0235 * (Math.PI - (2 * angle)));
         double mass =
             (2.4 * 0.45 * loop)
             + (Tube(0.045) / (0.0235 * 0.0235))

@@ -28,6 +28,7 @@ public sealed class SlopeTests
 
         // Somewhere off the mean, so that nothing is zero by chance.
         plain[DriveStates.Belt] *= 0.99;
+        plain[DriveStates.Motor] *= 1.001;
         plain[DriveStates.Current] += 1.3;
         plain[DriveStates.Winding] += 7;
         plain[DriveStates.Magnet] += 3;
@@ -45,7 +46,16 @@ public sealed class SlopeTests
             double[] down = [.. plain];
             up[column] += h;
             down[column] -= h;
-            Close(system, Time, Time, up, down, h, row => Plain(slopes[(row * DriveStates.Coupled) + column]), $"by state {column}");
+            Close(
+                system,
+                Time,
+                Time,
+                up,
+                down,
+                h,
+                row => Plain(slopes[(row * DriveStates.Coupled) + column]),
+                $"by state {column}"
+            );
         }
 
         Close(system, Time + 1e-6, Time - 1e-6, plain, plain, 1e-6, row => Plain(byTime[row]), "by time");

@@ -7,6 +7,13 @@ namespace TreadmillMech.Tests.Transient;
 /// <summary>Steady runs: against the operating point, and against what was measured on real machines.</summary>
 public sealed class SteadyStateTests(ITestOutputHelper output)
 {
+    // With voltage enough for every speed here.
+    private static Treadmill Machine { get; } =
+        Typed.Machine with
+        {
+            Motor = Typed.Machine.Motor! with { VoltageLimit = ElectricPotential.FromVolts(260) },
+        };
+
     // Over ten whole steps after five seconds; the operating point is another code on the same laws.
     [Theory]
     [InlineData(1.2)]
@@ -14,11 +21,15 @@ public sealed class SteadyStateTests(ITestOutputHelper output)
     [InlineData(4.5)]
     public void TheMeanIsTheOperatingPoint(double speed)
     {
-        OperatingPoint point = Typed.Machine.At(Typed.Demand(speed));
-        DriveRun run = Typed.At(speed).Run(DrivePlan.Steady(Typed.Seconds(12)));
+        OperatingPoint point = Machine.At(Typed.Demand(speed));
+        DriveRun run = DriveSimulation
+            .Of(Machine, Typed.Demand(speed), Typed.Dynamics)
+            .Value.Through(DrivePlan.Steady(Typed.Seconds(12)));
         double step = 1 / point.StepFrequency.Hertz;
         DriveSummary mean = run.Summary(Typed.Seconds(6), Typed.Seconds(6 + (Math.Floor(5.5 / step) * step)));
-        output.WriteLine($"{speed}: pull {mean.MeanPull} of {point.MeanPull}, current {mean.MeanCurrent} of {point.MeanCurrent}");
+        output.WriteLine(
+            $"{speed}: pull {mean.MeanPull} of {point.MeanPull}, current {mean.MeanCurrent} of {point.MeanCurrent}"
+        );
         Near(point.MeanPull.Value.Newtons, mean.MeanPull.Newtons, 0.02);
         Near(point.MeanCurrent.Value.Amperes, mean.MeanCurrent.Amperes, 0.02);
 
@@ -85,8 +96,8 @@ public sealed class SteadyStateTests(ITestOutputHelper output)
             MotorInertia = MassMomentOfInertia.FromKilogramSquareMeters(inertia),
         };
         return DriveSimulation
-            .Of(Typed.Machine, Typed.Demand(speed, mass), dynamics)
-            .Value.Run(DrivePlan.Steady(Typed.Seconds(8)))
+            .Of(Machine, Typed.Demand(speed, mass), dynamics)
+            .Value.Through(DrivePlan.Steady(Typed.Seconds(8)))
             .Summary(Typed.Seconds(4), Typed.Seconds(8));
     }
 

@@ -53,11 +53,10 @@ internal static class Typed
         };
 
     internal static DriveSimulation At(double speed, double tension = 1000) =>
-        DriveSimulation
-            .Of(Machine with { RestTension = Force.FromNewtons(tension) }, Demand(speed), Dynamics)
-            .Value;
+        DriveSimulation.Of(Machine with { RestTension = Force.FromNewtons(tension) }, Demand(speed), Dynamics).Value;
 
-    internal static DriveRun Run(this DriveSimulation simulation, DrivePlan plan) => simulation.Run(plan, null).Value;
+    internal static DriveRun Through(this DriveSimulation simulation, DrivePlan plan) =>
+        simulation.Run(plan, null).Value;
 
     internal static Duration Seconds(double value) => Duration.FromSeconds(value);
 }

@@ -248,7 +248,8 @@ internal sealed class DriveCase
             feet.SetSpeed = Plan.SetSpeeds[nextKnot];
             feet.SetRise =
                 next < Plan.SetTimes.Length
-                    ? (Plan.SetSpeeds[next] - Plan.SetSpeeds[nextKnot]) / (Plan.SetTimes[next] - Plan.SetTimes[nextKnot])
+                    ? (Plan.SetSpeeds[next] - Plan.SetSpeeds[nextKnot])
+                        / (Plan.SetTimes[next] - Plan.SetTimes[nextKnot])
                     : 0;
             nextKnot++;
         }

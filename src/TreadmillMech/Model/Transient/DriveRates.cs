@@ -271,8 +271,7 @@ internal static class DriveRates
         }
         else
         {
-            rates[DriveStates.Roller] =
-                ((work.DriveBeltForce * x.RollerPulleyRadius) - resisting) / x.RollerInertia;
+            rates[DriveStates.Roller] = ((work.DriveBeltForce * x.RollerPulleyRadius) - resisting) / x.RollerInertia;
             rates[DriveStates.Motor] = (driving - (work.DriveBeltForce * x.MotorPulleyRadius)) / x.MotorInertia;
         }
     }

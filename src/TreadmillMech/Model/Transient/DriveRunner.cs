@@ -380,12 +380,15 @@ internal sealed class DriveRunner<T>
     private const double PulleySlips = 5 * DriveRates.PulleyWidth;
     private const double Limited = 0.995;
 
+    // A belt at rest that only swings on its strands has not started again.
+    private const double StirsAgain = 10;
+
     private Signs SignsOf(int lane, ref DriveWork<T> work, ReadOnlySpan<double> of) =>
         new(
             Math.Abs(Cells.Of(ref work.GrippingPull)[lane]) > Cells.Of(ref work.LargestPull)[lane],
             Math.Abs(Cells.Of(ref work.PulleySliding)[lane]) > PulleySlips,
             Math.Abs(of[(DriveStates.Current * T.Width) + lane]) > Limited * cases[lane].Numbers.CurrentLimit,
-            Math.Abs(of[(DriveStates.Belt * T.Width) + lane]) < DriveCase.AtRest
+            Math.Abs(of[(DriveStates.Belt * T.Width) + lane]) < (signs[lane].Rests ? StirsAgain : 1) * DriveCase.AtRest
         );
 
     private bool End(int lane, double time, FailureReason reason)

@@ -64,13 +64,15 @@ internal static class DriveSetup
         ref DriveNumbers<Real> x
     )
     {
-        x.MotorPulleyRadius = 0.5 * machine.MotorPulleyDiameter;
-        x.RollerPulleyRadius = 0.5 * machine.RollerPulleyDiameter;
         if (kinds.Direct)
         {
+            x.MotorPulleyRadius = 1;
+            x.RollerPulleyRadius = 1;
             return;
         }
 
+        x.MotorPulleyRadius = 0.5 * machine.MotorPulleyDiameter;
+        x.RollerPulleyRadius = 0.5 * machine.RollerPulleyDiameter;
         x.DriveBeltTension = machine.DriveBeltTension;
         x.DriveBeltMassPerLength = machine.DriveBeltMassPerLength;
         x.PulleyWrap = LoopLaws.Wrap(
@@ -81,11 +83,7 @@ internal static class DriveSetup
         x.PulleyRatio = TractionLaws.TensionRatio(x.PulleyKinetic, x.PulleyWrap);
     }
 
-    private static void Motor(
-        in MachineNumbers<Real> machine,
-        in DynamicsNumbers dynamics,
-        ref DriveNumbers<Real> x
-    )
+    private static void Motor(in MachineNumbers<Real> machine, in DynamicsNumbers dynamics, ref DriveNumbers<Real> x)
     {
         x.MotorConstant = machine.MotorConstant;
         x.MagnetCoefficient = dynamics.MagnetCoefficient;

@@ -99,12 +99,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
         }
     }
 
-    private readonly void OfOne(
-        in LoadNumbers<Dual<T>> loads,
-        ReadOnlySpan<T> state,
-        Span<T> byState,
-        Span<T> byTime
-    )
+    private readonly void OfOne(in LoadNumbers<Dual<T>> loads, ReadOnlySpan<T> state, Span<T> byState, Span<T> byTime)
     {
         for (int i = 0; i < states.Length; i++)
         {
@@ -136,12 +131,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
         }
     }
 
-    private readonly void OfEight(
-        in LoadNumbers<Dual<T>> loads,
-        ReadOnlySpan<T> state,
-        Span<T> byState,
-        Span<T> byTime
-    )
+    private readonly void OfEight(in LoadNumbers<Dual<T>> loads, ReadOnlySpan<T> state, Span<T> byState, Span<T> byTime)
     {
         Unsafe.SkipInit(out LoadNumbers<Dual<Lanes>> wide);
         Span<Dual<Lanes>> to = NumbersAccess.Fields<LoadNumbers<Dual<Lanes>>, Dual<Lanes>>(ref wide);
@@ -195,7 +185,8 @@ internal struct DriveSystem<T> : IRateSystem<T>
         line[electric ? DriveStates.Stretch : DriveStates.Integrator] = 0;
     }
 
-    private static ref readonly Lanes Slope(ref Dual<Lanes> number) => ref Unsafe.Add(ref Unsafe.As<Dual<Lanes>, Lanes>(ref number), 1);
+    private static ref readonly Lanes Slope(ref Dual<Lanes> number) =>
+        ref Unsafe.Add(ref Unsafe.As<Dual<Lanes>, Lanes>(ref number), 1);
 
     private static Lanes Seed(int direction)
     {
@@ -207,9 +198,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
     /// <summary>The number on eight lanes: itself, or the same eight times.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Lanes Wide(T number) =>
-        typeof(T) == typeof(Real)
-            ? (Lanes)Unsafe.As<T, Real>(ref number).Value
-            : Unsafe.As<T, Lanes>(ref number);
+        typeof(T) == typeof(Real) ? (Lanes)Unsafe.As<T, Real>(ref number).Value : Unsafe.As<T, Lanes>(ref number);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Narrow(Lanes lanes) => Unsafe.As<Lanes, T>(ref lanes);

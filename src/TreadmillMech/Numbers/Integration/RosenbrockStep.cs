@@ -88,11 +88,7 @@ internal sealed class RosenbrockStep<T>
             if (stage > 0)
             {
                 Argument(stage);
-                system.Rates(
-                    time + (Rodas.Alpha[stage] * size),
-                    argument.AsSpan(0, count),
-                    rates.AsSpan(0, count)
-                );
+                system.Rates(time + (Rodas.Alpha[stage] * size), argument.AsSpan(0, count), rates.AsSpan(0, count));
             }
 
             RightSide(stage, size, perSize);
@@ -158,9 +154,7 @@ internal sealed class RosenbrockStep<T>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector512<double> Wide(T number) =>
-        T.Width == 1
-            ? Vector512.Create(Unsafe.As<T, double>(ref number))
-            : Unsafe.As<T, Vector512<double>>(ref number);
+        T.Width == 1 ? Vector512.Create(Unsafe.As<T, double>(ref number)) : Unsafe.As<T, Vector512<double>>(ref number);
 
     private void Factor(T size)
     {

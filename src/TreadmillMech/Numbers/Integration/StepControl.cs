@@ -39,6 +39,5 @@ internal static class StepControl
     /// <summary>Factor from this step to the next, or to the next attempt.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static T Factor<T>(T size)
-        where T : struct, IReal<T> =>
-        T.Max(Least, T.Min(Most, Safety / T.Sqrt(T.Sqrt(T.Max(size, 1e-12)))));
+        where T : struct, IReal<T> => T.Max(Least, T.Min(Most, Safety / T.Sqrt(T.Sqrt(T.Max(size, 1e-12)))));
 }

@@ -2,8 +2,9 @@ using System.Globalization;
 using TreadmillMech.Peers;
 
 // Reads requests line by line and answers each with a line, so that the script beside this project can take turns with
-// other solvers: "rosenbrock CASE TOLERANCE", "lanes CASE TOLERANCE", "rk4 CASE STEPS", "mathnet CASE STEPS".
-// Answer: milliseconds, steps, then belt speed at ten even times.
+// other solvers: "rosenbrock CASE TOLERANCE", "lanes CASE TOLERANCE", "rk4 CASE STEPS", "mathnet CASE STEPS", each
+// followed by how often to repeat it.
+// Answer: the least milliseconds, steps, bytes allocated, then belt speed at ten even times.
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 while (Console.ReadLine() is { Length: > 0 } line)
 {

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.OdeSolvers;
-using TreadmillMech.Model;
 using TreadmillMech.Model.Transient;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
@@ -23,7 +22,6 @@ internal sealed class Work(string name)
         {
             "rosenbrock" => One(number),
             "lanes" => Eight(number),
-            "parts" => Parts((int)number),
             "rk4" => RungeKutta4((int)number, own: true),
             "mathnet" => RungeKutta4((int)number, own: false),
             _ => throw new ArgumentOutOfRangeException(nameof(solver)),
@@ -83,46 +81,6 @@ internal sealed class Work(string name)
             DeckStaticFriction = 0.3,
         };
         return DriveSimulation.Of(machine, demand, dynamics).Value;
-    }
-
-    private Outcome Parts(int count)
-    {
-        DriveCase one = Simulation().Case(Plan(1e-6));
-        DriveSystem<Real> system = new(one.Kinds) { Numbers = one.Numbers };
-        double[] plain = new double[DriveStates.Count];
-        one.Begin(plain);
-        system.Acting = one.Acting;
-        system.NumbersChanged();
-        system.ActingChanged();
-        Real[] y = [.. plain.Select(x => (Real)x)];
-        Real[] dy = new Real[17],
-            j = new Real[17 * 8],
-            own = new Real[17],
-            bt = new Real[17],
-            next = new Real[17],
-            err = new Real[17];
-        RosenbrockStep<Real> step = new(17, 8);
-        double[] times = new double[4];
-        for (int round = 0; round < 20; round++)
-        {
-            long t0 = Stopwatch.GetTimestamp();
-            for (int i = 0; i < count; i++)
-                system.Rates(0.05, y, dy);
-            long t1 = Stopwatch.GetTimestamp();
-            for (int i = 0; i < count; i++)
-                system.Slopes(0.05, y, j, own, bt);
-            long t2 = Stopwatch.GetTimestamp();
-            for (int i = 0; i < count; i++)
-                step.Take(ref system, 0.05, 1e-3, y, dy, next, err);
-            long t3 = Stopwatch.GetTimestamp();
-            for (int i = 0; i < count; i++)
-                LoadsAtTime.Run(in system.Acting, (Real)0.05, out _);
-            long t4 = Stopwatch.GetTimestamp();
-            double[] now = [t1 - t0, t2 - t1, t3 - t2, t4 - t3];
-            for (int k = 0; k < 4; k++)
-                times[k] = round == 0 ? now[k] : Math.Min(times[k], now[k]);
-        }
-        return new(0, 0, 0, [.. times.Select(t => t * 1e9 / Stopwatch.Frequency / count)]);
     }
 
     private static DrivePlan Plan(double tolerance) =>

@@ -1,6 +1,5 @@
 using TreadmillMech.Model;
 using TreadmillMech.Model.Transient;
-using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Tests.Transient;

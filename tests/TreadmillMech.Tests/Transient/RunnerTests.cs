@@ -15,10 +15,11 @@ public sealed class RunnerTests
     private static void AllocatesNothing<T>(int count)
         where T : struct, IReal<T>
     {
-        Prepared<T>(count).Run(null, default);
+        CancellationToken token = TestContext.Current.CancellationToken;
+        Prepared<T>(count).Run(null, token);
         DriveRunner<T> runner = Prepared<T>(count);
         long before = GC.GetAllocatedBytesForCurrentThread();
-        runner.Run(null, default);
+        runner.Run(null, token);
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 
@@ -48,11 +49,11 @@ public sealed class RunnerTests
     {
         double[] tensions = [560, 600, 650, 700, 800, 1000, 1500];
         DriveCase[] together = [.. tensions.Select(tension => Case(name, tension))];
-        new DriveRunner<Lanes>(together).Run(null, default);
+        new DriveRunner<Lanes>(together).Run(null, TestContext.Current.CancellationToken);
         for (int i = 0; i < tensions.Length; i++)
         {
             DriveCase alone = Case(name, tensions[i]);
-            new DriveRunner<Real>([alone]).Run(null, default);
+            new DriveRunner<Real>([alone]).Run(null, TestContext.Current.CancellationToken);
             Assert.Equal(alone.Record.Rows, together[i].Record.Rows);
             for (int column = 0; column < DriveStates.Count; column++)
             {

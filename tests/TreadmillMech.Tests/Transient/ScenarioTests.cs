@@ -174,10 +174,11 @@ public sealed class ScenarioTests
                 Typed.Seconds(1),
                 Speed.FromMetersPerSecond(1),
                 Acceleration.FromMetersPerSecondSquared(1)
-            )
+            ),
+            cancellation: TestContext.Current.CancellationToken
         );
         Assert.Equal("DeckStaticFriction", start.Missing.About);
-        Assert.True(unknown.Run(DrivePlan.Steady(Typed.Seconds(0.1))).Found);
+        Assert.True(unknown.Through(DrivePlan.Steady(Typed.Seconds(0.1))).Complete);
     }
 
     [Fact]
@@ -203,7 +204,7 @@ public sealed class ScenarioTests
     public void ProgressIsToldAndCancellationIsHeard()
     {
         Heard heard = new();
-        Typed.At(3).Run(DrivePlan.Steady(Typed.Seconds(10)), heard);
+        Typed.At(3).Run(DrivePlan.Steady(Typed.Seconds(10)), heard, TestContext.Current.CancellationToken);
         Assert.True(heard.Times.Count > 2);
         Assert.Equal(heard.Times.Order(), heard.Times);
         Assert.Equal(10, heard.Times[^1], 9);
@@ -219,7 +220,11 @@ public sealed class ScenarioTests
     {
         DriveSimulation[] many = [.. Enumerable.Range(0, 11).Select(i => Typed.At(3, 700 + (50 * i)))];
         DrivePlan plan = DrivePlan.Steady(Typed.Seconds(1)) with { Tolerance = 1e-6 };
-        IReadOnlyList<Answer<DriveRun>> runs = DriveSimulation.RunAll(many, plan);
+        IReadOnlyList<Answer<DriveRun>> runs = DriveSimulation.RunAll(
+            many,
+            plan,
+            cancellation: TestContext.Current.CancellationToken
+        );
         for (int i = 0; i < many.Length; i++)
         {
             DriveRun alone = many[i].Through(plan);

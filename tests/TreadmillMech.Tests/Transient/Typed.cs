@@ -56,7 +56,7 @@ internal static class Typed
         DriveSimulation.Of(Machine with { RestTension = Force.FromNewtons(tension) }, Demand(speed), Dynamics).Value;
 
     internal static DriveRun Through(this DriveSimulation simulation, DrivePlan plan) =>
-        simulation.Run(plan, null).Value;
+        simulation.Run(plan, null, TestContext.Current.CancellationToken).Value;
 
     internal static Duration Seconds(double value) => Duration.FromSeconds(value);
 }

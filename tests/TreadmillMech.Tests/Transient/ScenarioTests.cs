@@ -44,7 +44,8 @@ public sealed class ScenarioTests
         DriveRun run = Typed.At(2.5).Through(DrivePlan.CoastDown(Typed.Seconds(6), Typed.Seconds(1)));
         Assert.Contains(run.Events, e => e.Kind == DriveEventKind.KeyPulled && Math.Abs(e.Time.Seconds - 1) < 1e-9);
         Assert.Contains(run.Events, e => e.Kind == DriveEventKind.StepsEnd);
-        DriveEvent stop = Assert.Single(run.Events, e => e.Kind == DriveEventKind.BeltStops);
+        // The person who is still in stride may push the belt on once more.
+        DriveEvent stop = run.Events.First(e => e.Kind == DriveEventKind.BeltStops);
         Assert.InRange(stop.Time.Seconds, 1.5, 5);
         Assert.InRange(run[run.Count - 1].BeltSpeed.MetersPerSecond, -0.01, 0.01);
         Assert.Equal(0, run[run.Count - 1].Current.Amperes, 1e-6);

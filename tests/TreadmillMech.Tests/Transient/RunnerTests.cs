@@ -71,6 +71,33 @@ public sealed class RunnerTests
         }
     }
 
+    // A force that is not a number, half-way: the run ends there, says where and why, and keeps what came before.
+    [Fact]
+    public void AFailureIsToldWithWhatWasComputedSoFar()
+    {
+        (MachineNumbers<Real> machine, DriveKinds kinds, DynamicsNumbers dynamics, _) = ReferenceTests.Case(
+            "run",
+            1e-6
+        );
+        PlanNumbers plan = new()
+        {
+            Duration = 1,
+            SetTimes = [0],
+            SetSpeeds = [3],
+            JamFrom = 0.5,
+            JamForce = double.NaN,
+            Interval = 0.01,
+            Tolerance = 1e-6,
+        };
+        DriveRun run = new(Bench.Run(machine, kinds, dynamics, plan), in kinds);
+        Assert.False(run.Complete);
+        Assert.Equal(FailureReason.NotFinite, run.Failure!.Why);
+        Assert.Equal(0.5, run.Failure.Time.Seconds, 1e-9);
+        Assert.InRange(run.Failure.BeltSpeed.MetersPerSecond, 2.5, 3.5);
+        Assert.Equal(51, run.Count);
+        Assert.All(run.Values(DriveRun.Columns[1]), speed => Assert.InRange(speed, 2.5, 3.5));
+    }
+
     // Nobody on the belt, the key pulled: drag and motor friction are constant, the machine slows in a straight line, all
     // its masses reckoned at the belt. Creep and strands do not matter between two even times.
     [Fact]

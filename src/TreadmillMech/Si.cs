@@ -158,6 +158,16 @@ internal static class Si
         static q => q.PerKelvin,
         static v => CoefficientOfThermalExpansion.FromPerKelvin(v)
     );
+    internal static readonly Dimension<ElectricInductance> Inductance = new(
+        "H",
+        static q => q.Henries,
+        static v => ElectricInductance.FromHenries(v)
+    );
+    internal static readonly Dimension<HeatCapacity> HeatCapacity = new(
+        "J/K",
+        static q => q.JoulesPerKelvin,
+        TreadmillMech.HeatCapacity.FromJoulesPerKelvin
+    );
 
     private static readonly Dictionary<Type, object> ByType = new object[]
     {
@@ -192,6 +202,8 @@ internal static class Si
         Energy,
         Pressure,
         Expansion,
+        Inductance,
+        HeatCapacity,
     }.ToDictionary(static dimension => dimension.GetType().GenericTypeArguments[0]);
 
     /// <summary>The dimension of a quantity, or null where the library has none for it.</summary>

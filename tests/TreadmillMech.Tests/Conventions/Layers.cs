@@ -11,6 +11,14 @@ internal static class Layers
         nameof(OperatingPoint),
         nameof(GaitWave),
         nameof(WeakContact),
+        nameof(DriveSimulation),
+        nameof(DriveRun),
+        nameof(DriveSample),
+        nameof(DriveSummary),
+        nameof(DrivePlan),
+        nameof(SpeedChange),
+        nameof(UnusualStep),
+        nameof(Jam),
     ];
 
     /// <summary>Layers in order; the namespace of the root is split into its words and its machine.</summary>

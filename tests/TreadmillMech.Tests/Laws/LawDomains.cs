@@ -14,6 +14,7 @@ internal static class LawDomains
         Person(),
         Geometry(),
         Grip(),
+        Transient(),
     }
         .SelectMany(table => table)
         .ToDictionary(StringComparer.Ordinal);
@@ -363,5 +364,45 @@ internal static class LawDomains
             ["TractionLaws.OverrunDemand"] = Signed(Down(0, 1000), Down(0, 500), Any(1.1, 20)),
             ["TractionLaws.Grip"] = Positive(Up(300, 3000), Down(0, 50), Up(1.1, 20)),
             ["TractionLaws.SlowingForce"] = Signed(Up(0, 2000), Down(0, 2000), Any(1.1, 20)),
+        };
+
+    private static Dictionary<string, LawDomain> Transient() =>
+        new(StringComparer.Ordinal)
+        {
+            ["TransientLaws.StrandStiffness"] = Positive(Up(5e4, 1e6), Down(2, 5), Down(0, 2)),
+            ["TransientLaws.StrandDamping"] = Positive(Up(0.01, 0.5), Up(1e5, 2e6), Up(2, 10)),
+            ["TransientLaws.GrippingPull"] = Positive(
+                Up(1e-4, 1e-3),
+                Up(0.001, 0.05),
+                Down(0.1, 6),
+                Up(2e5, 2e6),
+                Any(50, 300),
+                Up(1e5, 1e6)
+            ),
+            ["TransientLaws.StretchRate"] = Signed(Up(-500, 500), Down(-1e-3, 1e-3), Any(2e5, 2e6), Any(50, 300)),
+            ["TransientLaws.SlidingSpeed"] = Signed(
+                Up(-1, 1),
+                Down(0.1, 6),
+                Down(50, 500),
+                Up(1e5, 1e6),
+                Down(-0.1, 0.1)
+            ),
+            ["TransientLaws.MeanTension"] = Positive(Up(600, 3000), Down(0, 500), Up(0, 300)),
+            ["TransientLaws.SmoothSign"] = Positive(Up(1e-4, 1), Down(0.001, 0.05)),
+            ["TransientLaws.CurrentDemand"] = Positive(Up(1, 100), Up(0.01, 0.5), Up(0, 20)),
+            ["TransientLaws.IntegratorRate"] = Signed(Up(1, 100), Up(0.01, 0.5), Down(0, 20), Any(0.05, 2)),
+            ["TransientLaws.LoopVoltage"] = Positive(Up(20, 200), Up(1e-4, 1e-2), Up(0.1, 10), Down(1e-3, 2e-2)),
+            ["TransientLaws.CurrentRate"] = Signed(Up(0, 200), Down(0, 200), Any(1e-3, 1e-2)),
+            ["TransientLaws.HeatingRate"] = Signed(
+                Up(0, 500),
+                Down(0.5, 10),
+                Down(40, 120),
+                Up(-10, 35),
+                Any(500, 5000)
+            ),
+            ["TransientLaws.MovingEnergy"] = Positive(Up(2, 100), Up(0.2, 7)),
+            ["TransientLaws.TurningEnergy"] = Positive(Up(1e-4, 0.1), Up(10, 600)),
+            ["TransientLaws.StrandEnergy"] = Positive(Up(1e5, 2e6), Up(1e-5, 2e-3)),
+            ["TransientLaws.FieldEnergy"] = Positive(Up(1e-4, 1e-2), Up(0.5, 20)),
         };
 }

@@ -14,6 +14,10 @@ public sealed class PartRangeTests
             .Where(t => t != typeof(ScrewThread)),
         typeof(Treadmill),
         typeof(Demand),
+        typeof(DrivePlan),
+        typeof(SpeedChange),
+        typeof(UnusualStep),
+        typeof(Jam),
     ];
 
     [Fact]

@@ -129,6 +129,46 @@ public static class PartRanges
         Of<Demand>("Grade", v => Ratio.FromPercent(v), -10, 40, "-0.1 to 0.4"),
         Of<Demand>("StrikePosition", Millimetres, 50, 1500, "0.05 m to 1.5 m"),
         Of<Demand>("BrakingStep", Plain, 0.01, 1.5, "0.01 to 1.5"),
+        Of<SpeedController>("Gain", v => ElectricCurrent.FromAmperes(v), 0.1, 1000, "0.1 A to 1000 A"),
+        Of<SpeedController>("IntegralTime", Seconds, 0.01, 100, "0.01 s to 100 s"),
+        Of<SpeedController>("CurrentTime", Seconds, 0.0005, 0.1, "0.0005 s to 0.1 s"),
+        Of<MotorThermal>("Winding", JoulesPerKelvin, 5, 5000, "5 J/K to 5000 J/K"),
+        Of<MotorThermal>("Housing", JoulesPerKelvin, 20, 50000, "20 J/K to 50000 J/K"),
+        Of<MotorThermal>("WindingToHousing", WattsPerKelvin, 0.1, 100, "0.1 W/K to 100 W/K"),
+        Of<MotorThermal>("FluxLossPerKelvin", v => Ratio.FromPercent(v), 0, 1, "0 to 0.01"),
+        Of<MotorThermal>("MagnetTemperature", Celsius, -20, 150, "-20 deg C to 150 deg C"),
+        Of<DeckThermal>("Belt", JoulesPerKelvin, 100, 50000, "100 J/K to 50000 J/K"),
+        Of<DeckThermal>("BeltToAir", WattsPerKelvin, 0.1, 200, "0.1 W/K to 200 W/K"),
+        Of<DeckThermal>("Deck", JoulesPerKelvin, 100, 100000, "100 J/K to 100000 J/K"),
+        Of<DeckThermal>("DeckToAir", WattsPerKelvin, 0.1, 200, "0.1 W/K to 200 W/K"),
+        Of<DeckThermal>("BeltShare", v => Ratio.FromPercent(v), 0, 100, "0 to 1"),
+        Of<DeckThermal>("Ambient", Celsius, -20, 60, "-20 deg C to 60 deg C"),
+        Of<DriveDynamics>(
+            "MotorInertia",
+            v => MassMomentOfInertia.FromKilogramSquareMeters(v),
+            1e-6,
+            1,
+            "0.000001 kg m2 to 1 kg m2"
+        ),
+        Of<DriveDynamics>("ArmatureInductance", v => ElectricInductance.FromHenries(v), 1e-5, 1, "0.00001 H to 1 H"),
+        Of<DriveDynamics>("DeckStaticFriction", Plain, 0.02, 1.5, "0.02 to 1.5"),
+        Of<DriveDynamics>("RollerStaticRatio", Plain, 1, 3, "1 to 3"),
+        Of<DriveDynamics>("PulleyStaticRatio", Plain, 1, 3, "1 to 3"),
+        Of<DriveDynamics>("StribeckSpeed", v => Speed.FromMetersPerSecond(v), 0.005, 2, "0.005 m/s to 2 m/s"),
+        Of<DriveDynamics>("BeltLossFactor", Plain, 0.005, 1, "0.005 to 1"),
+        Of<SpeedChange>("At", Seconds, 0, 3600, "0 s to 3600 s"),
+        Of<SpeedChange>("To", v => Speed.FromMetersPerSecond(v), 0, 8, "0 m/s to 8 m/s"),
+        Of<SpeedChange>("Rate", v => Acceleration.FromMetersPerSecondSquared(v), 0.01, 20, "0.01 m/s2 to 20 m/s2"),
+        Of<UnusualStep>("At", Seconds, 0, 3600, "0 s to 3600 s"),
+        Of<UnusualStep>("BrakingPeak", Plain, 0, 2, "0 to 2"),
+        Of<UnusualStep>("NormalForce", Plain, 0.1, 3, "0.1 to 3"),
+        Of<Jam>("From", Seconds, 0, 3600, "0 s to 3600 s"),
+        Of<Jam>("Until", Seconds, 0, 3600, "0 s to 3600 s"),
+        Of<Jam>("Friction", v => Force.FromNewtons(v), 1, 20000, "1 N to 20000 N"),
+        Of<DrivePlan>("Duration", Seconds, 0.01, 3600, "0.01 s to 3600 s"),
+        Of<DrivePlan>("KeyPulledAt", Seconds, 0, 3600, "0 s to 3600 s"),
+        Of<DrivePlan>("Interval", Seconds, 0.0001, 10, "0.0001 s to 10 s"),
+        Of<DrivePlan>("Tolerance", Plain, 1e-10, 1e-2, "0 to 0.01"),
     ];
 
     public static TheoryData<int> Rows => [.. Enumerable.Range(0, All.Count)];
@@ -141,6 +181,10 @@ public static class PartRanges
         new(typeof(TPart), name, make, from, to, range);
 
     private static object Plain(double value) => value;
+
+    private static object Seconds(double value) => Duration.FromSeconds(value);
+
+    private static object JoulesPerKelvin(double value) => HeatCapacity.FromJoulesPerKelvin(value);
 
     private static object Millimetres(double value) => Length.FromMillimeters(value);
 

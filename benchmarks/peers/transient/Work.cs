@@ -1,0 +1,194 @@
+using System.Diagnostics;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.OdeSolvers;
+using TreadmillMech.Model.Transient;
+using TreadmillMech.Numbers;
+using TreadmillMech.Numbers.Integration;
+using TreadmillMech.Parts;
+using UnitsNet;
+
+namespace TreadmillMech.Peers;
+
+/// <summary>The invented machine of the tests in a case of drive.py, by each of the solvers.</summary>
+internal sealed class Work(string name)
+{
+    private const double Seconds = 1;
+
+    private readonly double tension = name == "slip" ? 600 : 1000;
+    private readonly double speed = name == "walk" ? 1 : 3;
+
+    internal Outcome Do(string solver, double number) =>
+        solver switch
+        {
+            "rosenbrock" => One(number),
+            "lanes" => Eight(number),
+            "rk4" => RungeKutta4((int)number, own: true),
+            "mathnet" => RungeKutta4((int)number, own: false),
+            _ => throw new ArgumentOutOfRangeException(nameof(solver)),
+        };
+
+    private DriveSimulation Simulation(double scale = 1)
+    {
+        Treadmill machine = new()
+        {
+            Belt = new()
+            {
+                Width = Length.FromMillimeters(450),
+                RelaxedForcePerWidth = ForcePerLength.FromNewtonsPerMillimeter(8),
+            },
+            DriveRoller = new() { Diameter = Length.FromMillimeters(50), Friction = 0.3 },
+            TailRoller = new() { Diameter = Length.FromMillimeters(45) },
+            CentreDistance = Length.FromMillimeters(1350),
+            TakeUp = new() { Thread = ScrewThread.Parse("M8") },
+            Deck = new() { Friction = 0.2 },
+            RestTension = Force.FromNewtons(tension * scale),
+            BeltDrag = Force.FromNewtons(20),
+            DriveBelt = new()
+            {
+                Tensioning = Tensioning.SlidingMotor,
+                MotorPulleyDiameter = Length.FromMillimeters(30),
+                RollerPulleyDiameter = Length.FromMillimeters(100),
+                CentreDistance = Length.FromMillimeters(200),
+                Tension = Force.FromNewtons(250),
+                Friction = 0.4,
+                MassPerLength = LinearDensity.FromKilogramsPerMeter(0.04),
+            },
+            Motor = new()
+            {
+                Constant = MotorConstant.FromVoltSecondsPerRadian(0.35),
+                Resistance = ElectricResistance.FromOhms(1),
+                FrictionTorque = Torque.FromNewtonMeters(0.1),
+                VoltageLimit = ElectricPotential.FromVolts(180),
+                CurrentLimit = ElectricCurrent.FromAmperes(20),
+                CanBrake = true,
+            },
+        };
+        Demand demand = new()
+        {
+            Person = new() { Mass = Mass.FromKilograms(90) },
+            Speed = Speed.FromMetersPerSecond(speed),
+        };
+        DriveDynamics dynamics = new()
+        {
+            MotorInertia = MassMomentOfInertia.FromKilogramSquareMeters(0.01),
+            ArmatureInductance = ElectricInductance.FromHenries(0.002),
+            Controller = new()
+            {
+                Sensor = SpeedSensor.DriveRoller,
+                Gain = ElectricCurrent.FromAmperes(40),
+                IntegralTime = Duration.FromSeconds(0.3),
+            },
+            DeckStaticFriction = 0.3,
+        };
+        return DriveSimulation.Of(machine, demand, dynamics).Value;
+    }
+
+    private static DrivePlan Plan(double tolerance) =>
+        new()
+        {
+            Duration = Duration.FromSeconds(Seconds),
+            Interval = Duration.FromSeconds(Seconds / 10),
+            Tolerance = tolerance,
+        };
+
+    private Outcome One(double tolerance)
+    {
+        DriveSimulation simulation = Simulation();
+        DrivePlan plan = Plan(tolerance);
+        long bytes = GC.GetAllocatedBytesForCurrentThread();
+        long start = Stopwatch.GetTimestamp();
+        DriveRun run = simulation.Run(plan).Value;
+        double time = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        bytes = GC.GetAllocatedBytesForCurrentThread() - bytes;
+        return new(time, run.Steps + run.RejectedSteps, bytes, Speeds(run));
+    }
+
+    private Outcome Eight(double tolerance)
+    {
+        // A sweep of tensions: every case takes its own steps.
+        DriveSimulation[] simulations = [.. Enumerable.Range(0, 8).Select(i => Simulation(1 + (0.02 * i)))];
+        DrivePlan plan = Plan(tolerance);
+        long bytes = GC.GetAllocatedBytesForCurrentThread();
+        long start = Stopwatch.GetTimestamp();
+        IReadOnlyList<Answer<DriveRun>> runs = DriveSimulation.RunAll(simulations, plan);
+        double time = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        bytes = GC.GetAllocatedBytesForCurrentThread() - bytes;
+        return new(time / runs.Count, runs[0].Value.Steps, bytes, Speeds(runs[0].Value));
+    }
+
+    private static double[] Speeds(DriveRun run) =>
+        [.. Enumerable.Range(1, 10).Select(i => run[i].BeltSpeed.MetersPerSecond)];
+
+    // Even steps from edge to edge, at most a given size: what a fixed-step method needs to keep its order.
+    private Outcome RungeKutta4(int stepsASecond, bool own)
+    {
+        DriveCase one = Simulation().Case(Plan(1e-6));
+        DriveSystem<Real> system = new(one.Kinds) { Numbers = one.Numbers };
+        double[] plain = new double[DriveStates.Count];
+        one.Begin(plain);
+        Real[] state = [.. plain.Select(x => (Real)x)];
+        RungeKuttaStep<Real> step = new(DriveStates.Count);
+        List<double> speeds = [];
+        double time = 0;
+        long steps = 0;
+        long bytes = GC.GetAllocatedBytesForCurrentThread();
+        long start = Stopwatch.GetTimestamp();
+        while (time < Seconds - 1e-9)
+        {
+            system.Acting = one.Acting;
+            double nextRow = (speeds.Count + 1) * Seconds / 10;
+            double end = Math.Min(one.Edge, nextRow);
+            int count = Math.Max(1, (int)Math.Ceiling((end - time) * stepsASecond));
+            steps += count;
+            if (own)
+            {
+                double size = (end - time) / count;
+                for (int i = 0; i < count; i++)
+                {
+                    step.Take(ref system, time + (i * size), size, state, state);
+                }
+            }
+            else
+            {
+                Real[] argument = new Real[DriveStates.Count];
+                Real[] rates = new Real[DriveStates.Count];
+                DriveSystem<Real> held = system;
+                Vector<double>[] all = RungeKutta.FourthOrder(
+                    Vector<double>.Build.Dense(state.Length, i => state[i]),
+                    time,
+                    end,
+                    count + 1,
+                    (t, y) =>
+                    {
+                        for (int i = 0; i < argument.Length; i++)
+                        {
+                            argument[i] = y[i];
+                        }
+
+                        held.Rates(t, argument, rates);
+                        return Vector<double>.Build.Dense(rates.Length, i => rates[i]);
+                    }
+                );
+                for (int i = 0; i < state.Length; i++)
+                {
+                    state[i] = all[^1][i];
+                }
+            }
+
+            time = end;
+            if (Math.Abs(time - nextRow) < 1e-9)
+            {
+                speeds.Add(state[DriveStates.Belt]);
+            }
+
+            if (time >= one.Edge - 1e-12)
+            {
+                one.Cross(time, state[DriveStates.Belt]);
+            }
+        }
+
+        double elapsed = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
+        bytes = GC.GetAllocatedBytesForCurrentThread() - bytes;
+        return new(elapsed, steps, bytes, [.. speeds]);
+    }
+}

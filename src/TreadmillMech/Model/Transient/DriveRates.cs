@@ -1,0 +1,384 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Model.Transient;
+
+/// <summary>Rates of the states of belt, drive and motor: laws composed into stages, on any number type.</summary>
+/// <remarks>Signs as in the operating point: loads resist the belt, pull and torque drive it.</remarks>
+internal static class DriveRates
+{
+    /// <summary>Belt speed over which friction changes its sign [m/s]: a belt held by friction creeps more slowly.</summary>
+    internal const double RestWidth = 0.005;
+
+    /// <summary>Sliding speed of the motor's pulley over which its friction builds up [m/s]: the drive belt's creep.</summary>
+    internal const double PulleyWidth = 0.02;
+
+    /// <summary>Motor speed over which its friction changes its sign [rad/s].</summary>
+    private const double MotorRestWidth = 0.5;
+
+    /// <summary>Current over which the brushes' voltage changes its sign [A].</summary>
+    private const double BrushWidth = 0.1;
+
+    /// <summary>Time constant with which current leaves the freewheeling diode of a drive that cannot brake [s].</summary>
+    private const double FreewheelTime = 1e-3;
+
+    /// <summary>At this many Stribeck speeds the static part is below the rounding of the kinetic one.</summary>
+    private const double Slid = 6;
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static void Run<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        out DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out work);
+        state = state[..DriveStates.Count];
+        rates = rates[..DriveStates.Count];
+        Load(in x, in kinds, in loads, state, ref work);
+        Grip(in x, in kinds, state, ref work);
+        Belt(in x, state, rates, in work);
+        PulleyForce(in x, in kinds, state, ref work);
+        Armature(in x, in kinds, in loads, state, rates, ref work);
+        Shafts(in x, in kinds, state, rates, ref work);
+        Warming(in x, in kinds, state, rates, in work);
+        DeckWarming(in x, in kinds, state, rates, in work);
+        Sums(in x, in loads, state, rates, in work);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Load<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T speed = state[DriveStates.Belt];
+        T sign = TransientLaws.SmoothSign(speed, RestWidth);
+        T friction = Friction(x.DeckKinetic, x.DeckStatic, speed, x.StribeckSpeed, kinds.DeckSticks) * sign;
+        T deck = DeckLaws.FrictionForce(friction, loads.Normal) + (sign * loads.Jam);
+        T drag = x.Drag * sign;
+        work.Load = deck + drag + loads.Along;
+        T shared =
+            DeckLaws.FrictionForce(friction, loads.SharedNormal)
+            + (sign * loads.SharedJam)
+            + (0.5 * drag)
+            + loads.SharedAlong;
+        work.DeckHeat = deck * speed;
+        work.DragHeat = drag * speed;
+        work.CentrifugalTension = BeltLaws.CentrifugalTension(x.MassPerLength, speed);
+        work.MeanTension = TransientLaws.MeanTension(x.Tension - work.CentrifugalTension, work.Load, shared);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Grip<T>(in DriveNumbers<T> x, in DriveKinds kinds, ReadOnlySpan<T> state, ref DriveWork<T> work)
+        where T : struct, IReal<T>
+    {
+        work.FaceSpeed = state[DriveStates.Roller] * x.RollerRadius;
+        T approach = work.FaceSpeed - state[DriveStates.Belt];
+        T stretch = state[DriveStates.Stretch];
+        T ratio = kinds.RollerSticks
+            ? TractionLaws.TensionRatio(
+                Friction(x.RollerKinetic, x.RollerStatic, approach, x.StribeckSpeed, true),
+                x.RollerWrap
+            )
+            : x.RollerRatio;
+
+        // Beyond nothing at all a loose belt has no grip.
+        work.LargestPull = DriveBeltLaws.CapacityOfTensionSum(2 * T.Max(work.MeanTension, 0), ratio);
+        work.GrippingPull = TransientLaws.GrippingPull(
+            stretch,
+            approach,
+            work.FaceSpeed,
+            x.StrandStiffness,
+            x.StrandDamping,
+            x.Stiffness
+        );
+        work.Pull = T.Max(-work.LargestPull, T.Min(work.LargestPull, work.GrippingPull));
+        work.StretchRate = TransientLaws.StretchRate(work.Pull, stretch, x.StrandStiffness, x.StrandDamping);
+        work.Sliding = TransientLaws.SlidingSpeed(approach, work.FaceSpeed, work.Pull, x.Stiffness, work.StretchRate);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Belt<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
+        where T : struct, IReal<T>
+    {
+        rates[DriveStates.Belt] = (work.Pull - work.Load) / x.Mass;
+        rates[DriveStates.Stretch] = work.StretchRate;
+        rates[DriveStates.Travel] = state[DriveStates.Belt];
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void PulleyForce<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        if (kinds.Direct)
+        {
+            work.PulleySliding = 0;
+            return;
+        }
+
+        T roller = state[DriveStates.Roller] * x.RollerPulleyRadius;
+        work.PulleySliding = (state[DriveStates.Motor] * x.MotorPulleyRadius) - roller;
+        T ratio = kinds.PulleySticks
+            ? TractionLaws.TensionRatio(
+                Friction(x.PulleyKinetic, x.PulleyStatic, work.PulleySliding, x.StribeckSpeed, true),
+                x.PulleyWrap
+            )
+            : x.PulleyRatio;
+        T centrifugal = BeltLaws.CentrifugalTension(x.DriveBeltMassPerLength, roller);
+        Tensioning tensioning = kinds.Machine.Tensioning;
+        T kept = T.Max(DriveBeltStage.Kept(tensioning, x.DriveBeltTension, centrifugal), 0);
+        (T forwards, T backwards) = DriveBeltStage.BothWays(tensioning, kept, ratio);
+        work.DriveBeltForce =
+            T.IfLess(work.PulleySliding, 0, backwards, forwards)
+            * TransientLaws.SmoothSign(work.PulleySliding, PulleyWidth);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Armature<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        (T target, T off) = Controller(in x, in kinds, in loads, state, rates, in work);
+        T current = state[DriveStates.Current];
+        work.MotorConstant = x.MotorConstant;
+        work.Resistance = x.Resistance;
+        if (kinds.MotorHeats)
+        {
+            work.MotorConstant = DcMotorLaws.WarmConstant(
+                x.MotorConstant,
+                x.MagnetCoefficient,
+                state[DriveStates.Magnet] - x.MagnetReference
+            );
+            work.Resistance = DcMotorLaws.CopperResistance(
+                x.Resistance,
+                x.WindingReference,
+                state[DriveStates.Winding]
+            );
+        }
+
+        work.Brush = x.BrushDrop * TransientLaws.SmoothSign(current, BrushWidth);
+        Voltage(in x, in kinds, target, off, state, rates, ref work);
+        work.ArmatureHeat = DcMotorLaws.CopperLoss(current, work.Resistance) + (work.Brush * current);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static (T Target, T Off) Controller<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        in DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T measured = kinds.Sensor switch
+        {
+            SpeedSensor.Belt => state[DriveStates.Belt],
+            SpeedSensor.DriveRoller => work.FaceSpeed,
+            _ => state[DriveStates.Motor] * (x.MotorPulleyRadius / x.RollerPulleyRadius * x.RollerRadius),
+        };
+        T error = loads.SetSpeed - measured;
+        T demand = TransientLaws.CurrentDemand(x.Gain, error, state[DriveStates.Integrator]);
+        T least = kinds.CanBrake ? -x.CurrentLimit : 0;
+        T limited = T.Max(least, T.Min(x.CurrentLimit, demand));
+        T off = 1 - loads.On;
+        T rate = TransientLaws.IntegratorRate(x.Gain, error, demand - limited, x.IntegralTime);
+        rates[DriveStates.Integrator] = T.IfLess(off, 0.5, rate, 0);
+        return (T.IfLess(off, 0.5, limited, 0), off);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Voltage<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        T target,
+        T off,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T current = state[DriveStates.Current];
+        T motor = state[DriveStates.Motor];
+        T asked = TransientLaws.LoopVoltage(
+            DcMotorLaws.Voltage(work.MotorConstant, motor, target, work.Resistance, work.Brush),
+            x.Inductance,
+            target - current,
+            x.CurrentTime
+        );
+        T least = kinds.CanBrake ? -x.VoltageLimit : 0;
+
+        // Once the key is pulled the current dies away with the time constant of its loop, whatever the voltage limits.
+        T given = T.IfLess(off, 0.5, T.Max(least, T.Min(x.VoltageLimit, asked)), asked);
+        T steady = DcMotorLaws.Voltage(work.MotorConstant, motor, current, work.Resistance, work.Brush);
+        T rate = TransientLaws.CurrentRate(given, steady, x.Inductance);
+        if (!kinds.CanBrake)
+        {
+            // The diode lets no current turn round, even where the motor overruns the highest voltage.
+            rate = T.Max(rate, -(current / FreewheelTime));
+            given = steady + (x.Inductance * rate);
+        }
+
+        rates[DriveStates.Current] = rate;
+        work.Voltage = given;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Shafts<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T motor = state[DriveStates.Motor];
+        T friction = x.MotorFriction * TransientLaws.SmoothSign(motor, MotorRestWidth);
+        work.MotorFrictionHeat = friction * motor;
+        T driving = (work.MotorConstant * state[DriveStates.Current]) - friction;
+        T resisting = work.Pull * x.RollerRadius;
+        if (kinds.Direct)
+        {
+            // One shaft: what the coupling carries is what its two ends share out by their inertia.
+            T rate = (driving - resisting) / (x.RollerInertia + x.MotorInertia);
+            rates[DriveStates.Roller] = rate;
+            rates[DriveStates.Motor] = rate;
+            work.DriveBeltForce = (x.RollerInertia * rate) + resisting;
+        }
+        else
+        {
+            rates[DriveStates.Roller] = ((work.DriveBeltForce * x.RollerPulleyRadius) - resisting) / x.RollerInertia;
+            rates[DriveStates.Motor] = (driving - (work.DriveBeltForce * x.MotorPulleyRadius)) / x.MotorInertia;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Warming<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        in DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        rates[DriveStates.Winding] = 0;
+        rates[DriveStates.Magnet] = 0;
+        if (!kinds.MotorHeats)
+        {
+            return;
+        }
+
+        T winding = state[DriveStates.Winding];
+        T magnet = state[DriveStates.Magnet];
+        T motor = state[DriveStates.Motor];
+
+        // A little above rest the fan's root has a slope.
+        T share = T.Sqrt((motor * motor) + 1) / x.RatedSpeed;
+        T conductance = ThermalLaws.FanConductance(x.StillConductance, x.FanConductance, share);
+        rates[DriveStates.Winding] = TransientLaws.HeatingRate(
+            work.ArmatureHeat,
+            x.WindingConductance,
+            winding,
+            magnet,
+            x.WindingCapacity
+        );
+        T passed = x.WindingConductance * (winding - magnet);
+        rates[DriveStates.Magnet] = TransientLaws.HeatingRate(
+            passed + work.MotorFrictionHeat,
+            conductance,
+            magnet,
+            x.MotorAir,
+            x.HousingCapacity
+        );
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void DeckWarming<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        in DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        rates[DriveStates.BeltHeat] = 0;
+        rates[DriveStates.DeckHeat] = 0;
+        if (!kinds.DeckHeats)
+        {
+            return;
+        }
+
+        T toBelt = x.BeltHeatShare * work.DeckHeat;
+        rates[DriveStates.BeltHeat] = TransientLaws.HeatingRate(
+            toBelt,
+            x.BeltConductance,
+            state[DriveStates.BeltHeat],
+            x.DeckAir,
+            x.BeltCapacity
+        );
+        rates[DriveStates.DeckHeat] = TransientLaws.HeatingRate(
+            work.DeckHeat - toBelt,
+            x.DeckConductance,
+            state[DriveStates.DeckHeat],
+            x.DeckAir,
+            x.DeckCapacity
+        );
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Sums<T>(
+        in DriveNumbers<T> x,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        in DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T current = state[DriveStates.Current];
+        T speed = state[DriveStates.Belt];
+        T strand = x.StrandDamping * work.StretchRate * work.StretchRate;
+        T roller = work.Pull * (work.FaceSpeed - speed - work.StretchRate);
+        T pulley = work.DriveBeltForce * work.PulleySliding;
+        rates[DriveStates.Supplied] = work.Voltage * current;
+        rates[DriveStates.Lost] =
+            work.ArmatureHeat + work.MotorFrictionHeat + pulley + roller + strand + work.DeckHeat + work.DragHeat;
+        rates[DriveStates.Given] = loads.Along * speed;
+        rates[DriveStates.Slide] = T.Abs(work.Sliding);
+        rates[DriveStates.PulleySlide] = T.Abs(work.PulleySliding);
+        rates[DriveStates.SquareCurrent] = current * current;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Friction<T>(T kinetic, T atRest, T sliding, T stribeckSpeed, bool differs)
+        where T : struct, IReal<T> =>
+        differs && T.AnyLess(T.Abs(sliding), Slid * stribeckSpeed)
+            ? DeckWearLaws.StribeckFriction(kinetic, atRest, sliding, stribeckSpeed)
+            : kinetic;
+}

@@ -1,0 +1,37 @@
+using System.Runtime.InteropServices;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Model.Transient;
+
+/// <summary>One foot on the belt: force and place as functions of time.</summary>
+[StructLayout(LayoutKind.Sequential)]
+internal struct FootNumbers<T>
+    where T : struct, IReal<T>
+{
+    /// <summary>Time of its strike [s].</summary>
+    internal T Strike;
+
+    /// <summary>One over its contact time [1/s].</summary>
+    internal T PerContact;
+
+    /// <summary>Amplitude of the normal force [N]; 0 where the foot is off the belt.</summary>
+    internal T Normal;
+
+    /// <summary>Third harmonic [1].</summary>
+    internal T ThirdHarmonic;
+
+    /// <summary>Braking peak [N].</summary>
+    internal T Braking;
+
+    /// <summary>Phase at which braking ends [1].</summary>
+    internal T BrakingShare;
+
+    /// <summary>Share of the usual push-off [1].</summary>
+    internal T PushShare;
+
+    /// <summary>Share of the loop at foot strike [1].</summary>
+    internal T StrikeShare;
+
+    /// <summary>Share of the loop it rides back over the stance [1].</summary>
+    internal T RideShare;
+}

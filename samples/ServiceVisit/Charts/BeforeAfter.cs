@@ -41,7 +41,7 @@ internal static class BeforeAfter
             row is { AsFound: { } found, AsLeft: { } left }
             && double.IsFinite(found.Value)
             && double.IsFinite(left.Value)
-            && !found.Value.Equals(left.Value)
+            && found.ToString() != left.ToString()
         );
 
     private static Pair? Plain(ReadingRow row) =>

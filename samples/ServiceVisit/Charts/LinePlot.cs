@@ -14,7 +14,7 @@ internal static class LinePlot
 
     internal static void Write(Markup page, LineChart chart)
     {
-        double top = 10 + (KeyRow * (chart.Series.Length + 1));
+        double top = 16 + (KeyRow * (chart.Series.Length + 1));
         Frame frame = new(chart.RightAxis(), chart.UpAxis(), top);
         Drawing.Write(
             page,
@@ -49,7 +49,7 @@ internal static class LinePlot
             drawing.Text("left", 38, y + 4, series.Name);
         }
 
-        drawing.Text("left axis", 2, 10 + (KeyRow * chart.Series.Length) + 2, chart.Up);
+        drawing.Text("left axis", 2, 10 + (KeyRow * chart.Series.Length) + 6, chart.Up);
     }
 
     private static void Axes(Drawing drawing, LineChart chart, Frame frame)

@@ -36,6 +36,7 @@ internal static class MarginChart
             Up = "margin (pull that can be held over pull that is needed)",
             Series = [.. series],
             Across = [new("slips below 1", 1)],
+            FromZero = false,
         };
     }
 

@@ -25,7 +25,7 @@ internal sealed record Pair(
 internal static class PairBars
 {
     private const double Left = 78;
-    private const double Right = Drawing.Width - 112;
+    private const double Right = Drawing.Width - 126;
     private const double Row = 74;
 
     internal static void Write(Markup page, string title, ImmutableArray<Pair> pairs, string before, string after)
@@ -64,7 +64,8 @@ internal static class PairBars
         if (pair.Limit is { } limit && limit >= least)
         {
             drawing.Line("limit", Place(limit), top + 20, Place(limit), top + 58);
-            drawing.Text("right small", Place(limit), top + 69, pair.LimitText);
+            bool room = Place(limit) > 120;
+            drawing.Text(room ? "right small" : "left small", Place(limit), top + 69, pair.LimitText);
         }
     }
 

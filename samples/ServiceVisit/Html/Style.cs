@@ -21,8 +21,8 @@ internal static class Style
         .out{border-width:6px;border-style:double}
         .restrict{border-style:dashed}
         dl.rows{display:grid;grid-template-columns:max-content 1fr;gap:.15rem .8rem}
-        dl.rows dt{color:#444}
-        dl.rows dd{margin:0}
+        dl.rows dt{color:#444;grid-column:1}
+        dl.rows dd{margin:0;grid-column:2}
         .charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1.2rem;align-items:start;
           max-width:66rem}
         figure{margin:0;max-width:30rem;break-inside:avoid}
@@ -52,7 +52,7 @@ internal static class Style
           table.stack td[data-of]::before{content:attr(data-of) ": ";color:#444}
           table.stack td:first-child{font-weight:600}
           dl.rows{grid-template-columns:1fr;gap:0}
-          dl.rows dd{margin:0 0 .35rem}
+          dl.rows dd{margin:0 0 .35rem;grid-column:1}
         }
         @media print{
           @page{margin:14mm}

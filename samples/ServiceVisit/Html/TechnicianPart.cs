@@ -52,10 +52,7 @@ internal static class TechnicianPart
                 Row(page, "To undo", undo);
             }
 
-            foreach (string caution in step.Cautions)
-            {
-                Row(page, "Caution", caution);
-            }
+            Rows(page, "Caution", step.Cautions);
 
             page.Close().Close();
         }
@@ -99,19 +96,28 @@ internal static class TechnicianPart
     /// <summary>What speaks for and against something, as rows of a list of terms.</summary>
     internal static void Evidence(Markup page, IEnumerable<string> speaking, IEnumerable<string> against)
     {
-        foreach (string evidence in speaking)
-        {
-            Row(page, "For", evidence);
-        }
-
-        foreach (string evidence in against)
-        {
-            Row(page, "Against", evidence);
-        }
+        Rows(page, "For", speaking);
+        Rows(page, "Against", against);
     }
 
     internal static void Row(Markup page, string name, string value) =>
         page.Element("dt", name).Element("dd", value);
+
+    /// <summary>Several values under one name; nothing where there are none.</summary>
+    private static void Rows(Markup page, string name, IEnumerable<string> values)
+    {
+        string term = name;
+        foreach (string value in values)
+        {
+            if (term.Length > 0)
+            {
+                page.Element("dt", term);
+                term = "";
+            }
+
+            page.Element("dd", value);
+        }
+    }
 
     private static void Texts(Markup page, string heading, IEnumerable<string> texts, string none)
     {

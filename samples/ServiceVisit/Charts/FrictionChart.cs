@@ -43,7 +43,7 @@ internal static class FrictionChart
             Along = "day",
             Up = "deck friction",
             Series = [new("deck friction, as read", Sign.Dot, true, [.. known.Select(static k => k.Spot)])],
-            Across = limit is null ? [] : [new("service above this", limit.Value)],
+            Across = limit is null ? [] : [new($"service above {new Figure("", limit.Value, "")}", limit.Value)],
             Upright = due is { } then ? [new($"due {DayText.Of(then)}", then.DayNumber)] : [],
             Right = DayAxis.Of([.. known.Select(static k => k.Day), .. Days(due)]),
         };

@@ -28,9 +28,6 @@ internal sealed record LineChart
     /// <summary>The axis to the right; one of plain numbers where null.</summary>
     public Axis? Right { get; init; }
 
-    /// <summary>Whether the upward axis begins at zero.</summary>
-    public bool FromZero { get; init; } = true;
-
     internal Axis RightAxis() =>
         Right
         ?? Axis.OfNumbers(
@@ -43,6 +40,6 @@ internal sealed record LineChart
             .SelectMany(static s => s.Spots)
             .SelectMany(static s => (double[])[s.Y - (s.Spread ?? 0), s.Y + (s.Spread ?? 0)])
             .Concat(Across.Select(static l => l.At));
-        return Axis.OfNumbers(FromZero ? values.Append(0) : values);
+        return Axis.OfNumbers(values.Append(0));
     }
 }

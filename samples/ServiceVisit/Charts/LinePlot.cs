@@ -9,12 +9,13 @@ internal static class LinePlot
     private const double Left = 46;
     private const double Right = Drawing.Width - 14;
     private const double PlotHeight = 170;
+    private const double FirstKey = 10;
     private const double KeyRow = 17;
     private const double Below = 40;
 
     internal static void Write(Markup page, LineChart chart)
     {
-        double top = 16 + (KeyRow * (chart.Series.Length + 1));
+        double top = FirstKey + 6 + (KeyRow * (chart.Series.Length + chart.Across.Length + 1));
         Frame frame = new(chart.RightAxis(), chart.UpAxis(), top);
         Drawing.Write(
             page,
@@ -36,9 +37,9 @@ internal static class LinePlot
 
     private static void Key(Drawing drawing, LineChart chart)
     {
+        double y = FirstKey;
         for (int i = 0; i < chart.Series.Length; i++)
         {
-            double y = 10 + (KeyRow * i);
             Series series = chart.Series[i];
             if (series.Joined)
             {
@@ -47,9 +48,17 @@ internal static class LinePlot
 
             drawing.Mark(series.Sign, 16, y);
             drawing.Text("left", 38, y + 4, series.Name);
+            y += KeyRow;
         }
 
-        drawing.Text("left axis", 2, 10 + (KeyRow * chart.Series.Length) + 6, chart.Up);
+        foreach (Limit limit in chart.Across)
+        {
+            drawing.Line("limit", 2, y, 30, y);
+            drawing.Text("left", 38, y + 4, limit.Name);
+            y += KeyRow;
+        }
+
+        drawing.Text("left axis", 2, y + 6, chart.Up);
     }
 
     private static void Axes(Drawing drawing, LineChart chart, Frame frame)
@@ -78,7 +87,6 @@ internal static class LinePlot
         {
             double y = frame.Y(limit.At);
             drawing.Line("limit", Left, y, Right, y);
-            drawing.Text("right halo", Right - 2, y - 5, limit.Name);
         }
 
         foreach (Limit limit in chart.Upright)

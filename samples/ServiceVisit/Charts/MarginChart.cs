@@ -35,8 +35,7 @@ internal static class MarginChart
             Along = Turns,
             Up = "margin (pull that can be held over pull that is needed)",
             Series = [.. series],
-            Across = [new("slips below 1", 1)],
-            FromZero = false,
+            Across = [new("below 1 it slips", 1)],
         };
     }
 

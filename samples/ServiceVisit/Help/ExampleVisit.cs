@@ -48,6 +48,7 @@ internal static class ExampleVisit
             { "reading": "mainsVoltage", "state": "unloaded", "voltage": "121 V" },
             { "reading": "lift", "height": "25 mm", "force": "75 N" },
             { "reading": "pull", "mass": "80 kg", "loadedPull": "60 lbf", "emptyPull": "9 lbf" },
+            { "reading": "lockedPull", "pull": "95 lbf", "slid": "running belt" },
             {
               "reading": "speeds",
               "state": "unloaded",

@@ -24,7 +24,7 @@ internal static class BudgetHtml
         page.Element("p", "From here, each take-up bolt turned by:");
         ReadingHtml.Table(
             page,
-            ["Turns", "Elongation", "Strand tension", "Margin under the test demand"],
+            ["Turns", "Elongation", "Strand tension", "Margin, test demand"],
             sheet.Ladder.Select(static step =>
                 (string[])
                     [
@@ -33,7 +33,8 @@ internal static class BudgetHtml
                         BudgetText.Text(step.Tension),
                         BudgetText.Text(step.Margin),
                     ]
-            )
+            ),
+            "narrow"
         );
     }
 }

@@ -20,7 +20,7 @@ internal static class ChartPart
         LineChart? margin = MarginChart.Of(MachineAsLeft.Of(visit, sheet), visit.TestDemand, sheet.Ladder);
         if (margin is null && sheet.Ladder is [{ } rung, ..])
         {
-            page.Element("p", $"Margin against turns is not drawn; {Words.Of(rung.Margin.Missing)}.");
+            page.Element("p", $"No chart of the margin: {Words.Of(rung.Margin.Missing)}.");
         }
 
         page.Open("div", ("class", "charts"));

@@ -29,9 +29,13 @@ internal static class ReadingHtml
         );
     }
 
-    internal static void Table(Markup page, string[] heads, IEnumerable<string[]> rows)
+    /// <param name="page">The page.</param>
+    /// <param name="heads">The columns' names.</param>
+    /// <param name="rows">The cells.</param>
+    /// <param name="look">"stack" where the cells are too long to stand side by side on a phone, otherwise "narrow".</param>
+    internal static void Table(Markup page, string[] heads, IEnumerable<string[]> rows, string look = "stack")
     {
-        page.Open("table", ("class", "stack")).Open("thead").Open("tr");
+        page.Open("table", ("class", look)).Open("thead").Open("tr");
         foreach (string head in heads)
         {
             page.Element("th", head, ("scope", "col"));

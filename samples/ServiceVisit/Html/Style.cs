@@ -45,6 +45,7 @@ internal static class Style
         .full{fill:#111;stroke:#111}.open{fill:#fff;stroke:#111;stroke-width:1.8}
         .before{fill:#555}.after{fill:#fff;stroke:#111;stroke-width:1.6}.room{fill:#fff;stroke:#111;stroke-width:1.6}
         @media (max-width:40rem){
+          table.narrow{font-size:.85rem}
           table.stack thead{position:absolute;left:-999rem}
           table.stack,table.stack tbody,table.stack tr,table.stack td{display:block}
           table.stack tr{border-bottom:1px solid #888;padding:.4rem 0}

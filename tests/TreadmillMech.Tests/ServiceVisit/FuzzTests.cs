@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using TreadmillMech.Samples.ServiceVisit;
+using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 
 namespace TreadmillMech.Tests.ServiceVisit;
@@ -8,13 +9,15 @@ namespace TreadmillMech.Tests.ServiceVisit;
 /// <summary>Whatever happens to a file: it is read, or it is refused with a reason. It never ends in an exception.</summary>
 public sealed class FuzzTests
 {
-    public static TheoryData<string> Visits => [Bundled.Healthy, Bundled.Slipping];
+    private const string Example = "the example of the help";
+
+    public static TheoryData<string> Visits => [Bundled.Healthy, Bundled.Slipping, Example];
 
     [Theory]
     [MemberData(nameof(Visits))]
     public void CutAtEveryByte(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int end = Encoding.UTF8.GetString(whole).TrimEnd().Length;
         for (int length = 0; length < whole.Length; length++)
         {
@@ -27,7 +30,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void ChangedAtRandomBytes(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         Random random = new(20_261);
         for (int round = 0; round < 4000; round++)
         {
@@ -46,7 +49,7 @@ public sealed class FuzzTests
     public void DigitsAndMarksChangedForOthers(string name)
     {
         // Changes that keep the file valid JSON get past the parser, to the values themselves.
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int[] places = [.. Enumerable.Range(0, whole.Length).Where(i => whole[i] is >= (byte)'0' and <= (byte)'9')];
         byte[] marks = [.. "0123456789.,-+eE%NI "u8];
         Random random = new(20_262);
@@ -66,7 +69,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithoutEachField(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int fields = Fields(JsonNode.Parse(text)!).Count();
         for (int field = 0; field < fields; field++)
         {
@@ -83,7 +86,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithEachValueOfAnotherKind(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int fields = Fields(JsonNode.Parse(text)!).Count();
         string[] others =
         [
@@ -114,7 +117,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithoutEachEvent(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int events = JsonNode.Parse(text)!["events"]!.AsArray().Count;
         for (int gone = 0; gone <= events; gone++)
         {
@@ -137,7 +140,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithEventsInAnyOrder(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         Random random = new(20_263);
         for (int round = 0; round < 100; round++)
         {
@@ -153,7 +156,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithOtherDigitsAndStillPrinted(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int[] places = [.. Enumerable.Range(0, whole.Length).Where(i => whole[i] is >= (byte)'0' and <= (byte)'9')];
         Random random = new(20_264);
         int printed = 0;
@@ -170,6 +173,8 @@ public sealed class FuzzTests
 
         Assert.True(printed > 50, $"Only {printed} were printed.");
     }
+
+    private static string Text(string name) => name == Example ? ExampleVisit.Json : Sample.Text(name);
 
     /// <summary>The exit code of a whole run, which is never that of a fault.</summary>
     private static int PrintedOrRefused(string text)

@@ -9,14 +9,7 @@ namespace TreadmillMech.Samples.ServiceVisit;
 /// <param name="Html">The file to write the page to; null where none is asked for.</param>
 /// <param name="Help">Whether the help is asked for.</param>
 /// <param name="List">Whether the bundled visits are to be listed.</param>
-internal sealed record Request(
-    IReadOnlyList<string> Files,
-    bool Compare,
-    bool Json,
-    string? Html,
-    bool Help,
-    bool List
-)
+internal sealed record Request(IReadOnlyList<string> Files, bool Compare, bool Json, string? Html, bool Help, bool List)
 {
     internal const string Expected =
         "Expected: [VISIT] [--json] [--html FILE], compare VISIT VISIT [--json], --list, or --help.";

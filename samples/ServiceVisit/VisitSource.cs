@@ -9,9 +9,7 @@ internal static class VisitSource
     internal static VisitDocument? Read(string name, List<string> complaints)
     {
         string? bundled = File.Exists(name) ? null : Bundled.Find(name);
-        byte[]? bytes = bundled is null
-            ? FileBytes.Read(name, out string trouble)
-            : Bundled.Read(bundled, out trouble);
+        byte[]? bytes = bundled is null ? FileBytes.Read(name, out string trouble) : Bundled.Read(bundled, out trouble);
         if (bytes is null)
         {
             complaints.Add(trouble);

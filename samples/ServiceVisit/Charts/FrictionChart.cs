@@ -16,9 +16,7 @@ internal static class FrictionChart
         [
             .. visit
                 .Earlier.Where(static e => e.DeckFriction is not null)
-                .Select(static e =>
-                    (e.Day, At(e.Day, e.DeckFriction!.Value, e.FrictionUncertainty), "as left")
-                ),
+                .Select(static e => (e.Day, At(e.Day, e.DeckFriction!.Value, e.FrictionUncertainty), "as left")),
         ];
         if (visit.Day is { } day)
         {
@@ -60,9 +58,7 @@ internal static class FrictionChart
     ) =>
         string.Join(
             "; ",
-            known.Select(static k =>
-                $"{DayText.Of(k.Day)} {k.When}: {new Figure("", k.Spot.Y, "", k.Spot.Spread)}"
-            )
+            known.Select(static k => $"{DayText.Of(k.Day)} {k.When}: {new Figure("", k.Spot.Y, "", k.Spot.Spread)}")
         )
         + (limit is null ? "" : $"; service above {new Figure("", limit.Value, "")}")
         + (due is { } day ? $"; due {DayText.Of(day)}." : ".");

@@ -19,9 +19,12 @@ internal static class LoadChart
             [
                 .. MachineAsLeft
                     .Used<MotorCurrentReading>(visit, sheet)
-                    .Select(static r =>
-                        new Point(r.At, r.Reading.State, r.Reading.BeltSpeed, r.Reading.Current.Amperes)
-                    ),
+                    .Select(static r => new Point(
+                        r.At,
+                        r.Reading.State,
+                        r.Reading.BeltSpeed,
+                        r.Reading.Current.Amperes
+                    )),
             ],
             "Motor current against belt speed",
             "A",
@@ -37,9 +40,12 @@ internal static class LoadChart
             [
                 .. MachineAsLeft
                     .Used<MainsPowerReading>(visit, sheet)
-                    .Select(static r =>
-                        new Point(r.At, r.Reading.State, r.Reading.BeltSpeed, (double)r.Reading.Power.Watts)
-                    ),
+                    .Select(static r => new Point(
+                        r.At,
+                        r.Reading.State,
+                        r.Reading.BeltSpeed,
+                        (double)r.Reading.Power.Watts
+                    )),
             ],
             "Power from the mains against belt speed",
             "W",
@@ -64,12 +70,13 @@ internal static class LoadChart
         return new()
         {
             Title = title,
-            Description = string.Join(
-                "; ",
-                series
-                    .Where(static s => s.Sign != Sign.None)
-                    .Select(s => $"{s.Name}: " + string.Join(", ", s.Spots.Select(p => Told(p, unit))))
-            ) + ".",
+            Description =
+                string.Join(
+                    "; ",
+                    series
+                        .Where(static s => s.Sign != Sign.None)
+                        .Select(s => $"{s.Name}: " + string.Join(", ", s.Spots.Select(p => Told(p, unit))))
+                ) + ".",
             Along = "belt speed, km/h",
             Up = unit,
             Series = series,

@@ -55,8 +55,7 @@ internal static class PairBars
     {
         double least = Math.Min(0, Math.Min(pair.Before, pair.After));
         double most = Math.Max(0, Math.Max(Math.Max(pair.Before, pair.After), pair.Limit ?? 0));
-        double Place(double value) =>
-            most > least ? Left + ((Right - Left) * (value - least) / (most - least)) : Left;
+        double Place(double value) => most > least ? Left + ((Right - Left) * (value - least) / (most - least)) : Left;
 
         drawing.Text("left strong", 2, top + 14, pair.Name);
         Bar(drawing, "before", top + 22, Place(0), Place(pair.Before), before, pair.BeforeText);
@@ -69,7 +68,15 @@ internal static class PairBars
         }
     }
 
-    private static void Bar(Drawing drawing, string look, double top, double zero, double end, string name, string value)
+    private static void Bar(
+        Drawing drawing,
+        string look,
+        double top,
+        double zero,
+        double end,
+        string name,
+        string value
+    )
     {
         drawing.Text("right", Left - 6, top + 12, name);
         drawing.Box(look, Math.Min(zero, end), top, Math.Max(1, Math.Abs(end - zero)), 15);

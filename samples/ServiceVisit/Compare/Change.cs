@@ -50,14 +50,20 @@ internal sealed record Change(
             return new(name, before, found, now?.AsLeft, null, Trend.NotComparable, Missing(before, found));
         }
 
-        double? noise = Noise(then!, before) is { } a && Noise(now!, found) is { } b
-            ? Math.Sqrt((a * a) + (b * b))
-            : null;
+        double? noise =
+            Noise(then!, before) is { } a && Noise(now!, found) is { } b ? Math.Sqrt((a * a) + (b * b)) : null;
         Figure difference = new("change", found.Value - before.Value, found.Unit, noise);
-        return obstacle.Length > 0
-                ? new(name, before, found, now?.AsLeft, null, Trend.NotComparable, obstacle)
+        return obstacle.Length > 0 ? new(name, before, found, now?.AsLeft, null, Trend.NotComparable, obstacle)
             : noise is null
-                ? new(name, before, found, now?.AsLeft, difference, Trend.Same, "the readings' uncertainty is not stated")
+                ? new(
+                    name,
+                    before,
+                    found,
+                    now?.AsLeft,
+                    difference,
+                    Trend.Same,
+                    "the readings' uncertainty is not stated"
+                )
             : Math.Abs(difference.Value) <= Coverage * noise
                 ? new(name, before, found, now?.AsLeft, difference, Trend.Same, "")
             : new(name, before, found, now?.AsLeft, difference, Judge(now!, before.Value, found.Value), "");

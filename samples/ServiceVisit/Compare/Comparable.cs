@@ -27,12 +27,7 @@ internal static class Comparable
             Lengths("tailRoller.diameter", a.TailRoller.Diameter, b.TailRoller.Diameter),
             Lengths("centreDistance", a.CentreDistance, b.CentreDistance),
             Words("driveEnd", a.DriveEnd == b.DriveEnd, $"{a.DriveEnd}", $"{b.DriveEnd}"),
-            Words(
-                "takeUp.bolts",
-                a.TakeUp.Bolts == b.TakeUp.Bolts,
-                Whole(a.TakeUp.Bolts),
-                Whole(b.TakeUp.Bolts)
-            ),
+            Words("takeUp.bolts", a.TakeUp.Bolts == b.TakeUp.Bolts, Whole(a.TakeUp.Bolts), Whole(b.TakeUp.Bolts)),
             Lengths("takeUp.thread (lead)", a.TakeUp.Thread.Lead, b.TakeUp.Thread.Lead),
             .. Drive(a.DriveBelt, b.DriveBelt),
             Days(then, now),
@@ -67,13 +62,11 @@ internal static class Comparable
             Millimeters(b)
         );
 
-    private static string Millimeters(Length length) =>
-        $"{new Service.Figure("", length.Millimeters, "mm")}";
+    private static string Millimeters(Length length) => $"{new Service.Figure("", length.Millimeters, "mm")}";
 
     private static string? Words(string name, bool same, string a, string b) =>
         same ? null : $"{name}: {Problem.Printable(a)} in the first, {Problem.Printable(b)} in the second";
 
     /// <summary>A name as it is meant: capitals and spaces are typed in many ways.</summary>
-    private static string Plain(string name) =>
-        string.Concat(name.Where(char.IsLetterOrDigit)).ToUpperInvariant();
+    private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

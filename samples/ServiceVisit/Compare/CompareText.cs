@@ -106,11 +106,7 @@ internal static class CompareText
     {
         foreach (Finding finding in findings)
         {
-            page.Paragraph(
-                $"{Words.Of(finding.Subject)} ({Words.Of(finding.Severity)}): {finding.Statement}",
-                2,
-                mark
-            );
+            page.Paragraph($"{Words.Of(finding.Subject)} ({Words.Of(finding.Severity)}): {finding.Statement}", 2, mark);
         }
     }
 }

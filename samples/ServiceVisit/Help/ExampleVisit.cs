@@ -29,7 +29,13 @@ internal static class ExampleVisit
           "day": "2026-03-14",
           "earlier": [
             { "day": "2025-02-20", "deckFriction": 0.17, "frictionUncertainty": 0.01, "serviced": true },
-            { "day": "2025-09-02", "deckFriction": 0.2, "restTension": "900 N", "turns": "0.5 turn", "beltDrag": "32 N" }
+            {
+              "day": "2025-09-02",
+              "deckFriction": 0.2,
+              "restTension": "900 N",
+              "turns": "0.5 turn",
+              "beltDrag": "32 N"
+            }
           ],
           "earlierTurns": "0.5 turn",
           "usage": { "eachDay": "2.5 h", "meanMass": "75 kg", "meanSpeed": "7 km/h" },
@@ -79,7 +85,13 @@ internal static class ExampleVisit
               "beltSpeed": "6 mph",
               "uncertainty": "3 %"
             },
-            { "reading": "passes", "state": "unloaded", "passes": 30, "time": "34.4 s", "display": "6 mph" },
+            {
+              "reading": "passes",
+              "state": "unloaded",
+              "passes": 30,
+              "time": "34.4 s",
+              "display": "6 mph"
+            },
             { "reading": "temperature", "place": "motor case", "temperature": "48 °C", "air": "21 °C" },
             { "reading": "coastDown", "from": "6 mph", "time": "3.1 s" },
             { "reading": "mainsPower", "state": "unloaded", "power": "140 W", "beltSpeed": "6 mph" },

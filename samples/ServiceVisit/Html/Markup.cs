@@ -55,7 +55,11 @@ internal sealed class Markup
         return this;
     }
 
-    internal Markup List(string tag, IEnumerable<string> items, params ReadOnlySpan<(string Name, string Value)> attributes)
+    internal Markup List(
+        string tag,
+        IEnumerable<string> items,
+        params ReadOnlySpan<(string Name, string Value)> attributes
+    )
     {
         Open(tag, attributes);
         foreach (string item in items)

@@ -100,8 +100,7 @@ internal static class TechnicianPart
         Rows(page, "Against", against);
     }
 
-    internal static void Row(Markup page, string name, string value) =>
-        page.Element("dt", name).Element("dd", value);
+    internal static void Row(Markup page, string name, string value) => page.Element("dt", name).Element("dd", value);
 
     /// <summary>Several values under one name; nothing where there are none.</summary>
     private static void Rows(Markup page, string name, IEnumerable<string> values)

@@ -6,8 +6,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Reading;
 /// <summary>Reads a day, "2026-03-14": year, month, day. Other orders mean another day in another country.</summary>
 internal static class DayText
 {
-    internal const string Expected =
-        "a day as text \"2026-03-14\", year, month and day, from 1950-01-01 to 2199-12-31";
+    internal const string Expected = "a day as text \"2026-03-14\", year, month and day, from 1950-01-01 to 2199-12-31";
 
     // A mistyped year must not stretch a chart over centuries.
     private static readonly DateOnly First = new(1950, 1, 1);

@@ -41,11 +41,7 @@ internal static class HistoryReaders
     {
         foreach (LocatedNode item in fields.Find("earlier")?.Items ?? [])
         {
-            if (
-                item.Find("day")?.Value is { } at
-                && DayText.Read(at, out DateOnly earlier) is null
-                && earlier > day
-            )
+            if (item.Find("day")?.Value is { } at && DayText.Read(at, out DateOnly earlier) is null && earlier > day)
             {
                 fields.Problems.Add(
                     at.Line,

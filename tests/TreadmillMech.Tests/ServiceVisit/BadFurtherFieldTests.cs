@@ -17,12 +17,30 @@ public sealed class BadFurtherFieldTests
         { "\"day\": \"2026-03-14\"", "\"day\": \"0226-03-14\"", "$.day", "\"0226-03-14\"", "from 1950-01-01" },
         { "\"day\": \"2026-03-14\"", "\"day\": 20260314", "$.day", "20260314", "a day as text" },
         { "\"day\": \"2026-03-14\"", "\"day\": null", "$.day", "null", "leave out what is not known" },
-        { "\"day\": \"2025-09-02\"", "\"day\": \"2025-01-02\"", "$.earlier[1].day", "before 2025-02-20", "the oldest first" },
+        {
+            "\"day\": \"2025-09-02\"",
+            "\"day\": \"2025-01-02\"",
+            "$.earlier[1].day",
+            "before 2025-02-20",
+            "the oldest first"
+        },
         { "\"day\": \"2025-09-02\"", "\"day\": \"2026-09-02\"", "$.earlier[1].day", "\"2026-09-02\"", "2026-03-14" },
-        { "\"day\": \"2025-09-02\", ", "", "$.earlier[1]", "no field \"day\"", "a day as text" },
-        { "\"deckFriction\": 0.17", "\"deckFriction\": \"0,17\"", "$.earlier[0].deckFriction", "a comma", "a decimal point" },
+        { "\"day\": \"2025-02-20\", ", "", "$.earlier[0]", "no field \"day\"", "a day as text" },
+        {
+            "\"deckFriction\": 0.17",
+            "\"deckFriction\": \"0,17\"",
+            "$.earlier[0].deckFriction",
+            "a comma",
+            "a decimal point"
+        },
         { "\"deckFriction\": 0.17", "\"deckFriction\": 1.7", "$.earlier[0].deckFriction", "1.7", "0.02 to 1" },
-        { "\"deckFriction\": 0.17", "\"deckFriktion\": 0.17", "$.earlier[0].deckFriktion", "not known here", "\"deckFriction\"" },
+        {
+            "\"deckFriction\": 0.17",
+            "\"deckFriktion\": 0.17",
+            "$.earlier[0].deckFriktion",
+            "not known here",
+            "\"deckFriction\""
+        },
         {
             "\"frictionUncertainty\": 0.01",
             "\"frictionUncertainty\": 0",
@@ -31,7 +49,13 @@ public sealed class BadFurtherFieldTests
             "0.001 to 0.5"
         },
         { "\"serviced\": true", "\"serviced\": \"yes\"", "$.earlier[0].serviced", "\"yes\"", "true or false" },
-        { "\"restTension\": \"900 N\"", "\"restTension\": \"900\"", "$.earlier[1].restTension", "without a unit", "N, kN" },
+        {
+            "\"restTension\": \"900 N\"",
+            "\"restTension\": \"900\"",
+            "$.earlier[1].restTension",
+            "without a unit",
+            "N, kN"
+        },
         { "\"turns\": \"0.5 turn\"", "\"turns\": \"50 turns\"", "$.earlier[1].turns", "\"50 turns\"", "-20 to 20" },
         { "\"beltDrag\": \"32 N\"", "\"beltDrag\": \"3200 N\"", "$.earlier[1].beltDrag", "\"3200 N\"", "0 N to 500 N" },
         { "\"earlier\": [", "\"earlier\": 3, \"x\": [", "$.earlier", "3", "a list of earlier visits" },
@@ -42,7 +66,13 @@ public sealed class BadFurtherFieldTests
         { "\"meanMass\": \"75 kg\"", "\"meanMass\": \"750 kg\"", "$.usage.meanMass", "\"750 kg\"", "10 kg to 350 kg" },
         { "\"meanSpeed\": \"7 km/h\"", "\"meanSpeed\": \"7 kmh\"", "$.usage.meanSpeed", "\"kmh\" is no unit", "km/h" },
         { "\"frequency\": \"88 Hz\"", "\"frequency\": \"NaN Hz\"", Event(2, "frequency"), "\"NaN Hz\"", "a frequency" },
-        { "\"frequency\": \"88 Hz\"", "\"frequency\": \"8800 Hz\"", Event(2, "frequency"), "\"8800 Hz\"", "5 Hz to 1000 Hz" },
+        {
+            "\"frequency\": \"88 Hz\"",
+            "\"frequency\": \"8800 Hz\"",
+            Event(2, "frequency"),
+            "\"8800 Hz\"",
+            "5 Hz to 1000 Hz"
+        },
         { "\"span\": \"188 mm\"", "\"span\": \"1.88 m\"", Event(2, "span"), "\"1.88 m\"", "0.03 m to 0.6 m" },
         { "\"symptom\": \"rumble\"", "\"symptom\": \"rumbel\"", Event(3, "symptom"), "\"rumbel\"", "\"rumble\"" },
         { "\"present\": false", "\"present\": 0", Event(3, "present"), "0", "true or false" },
@@ -62,7 +92,13 @@ public sealed class BadFurtherFieldTests
         { ", \"air\": \"21 °C\"", "", "$.events[19]", "no field \"air\"", "a temperature" },
         { "\"time\": \"3.1 s\"", "\"time\": \"3.1 min\"", Event(20, "time"), "\"3.1 min\"", "0.1 s to 120 s" },
         { "\"by\": \"technician\"", "\"by\": \"owner\"", Event(24, "by"), "\"owner\"", "\"somebody before\"" },
-        { "\"passes\": 50, \"state\": \"unloaded\"", "\"passes\": 50, \"state\": \"empty\"", Event(27, "state"), "\"empty\"", "\"unloaded\", \"loaded\"" },
+        {
+            "\"passes\": 50, \"state\": \"unloaded\"",
+            "\"passes\": 50, \"state\": \"empty\"",
+            Event(27, "state"),
+            "\"empty\"",
+            "\"unloaded\", \"loaded\""
+        },
     };
 
     [Theory]

@@ -94,8 +94,5 @@ public sealed class FurtherReadingTests
 
     private static void AssertWords<T>(string words)
         where T : struct, Enum =>
-        Assert.Equal(
-            Enum.GetNames<T>().Select(static name => $"\"{Words.Spaced(name)}\""),
-            words.Split(", ")
-        );
+        Assert.Equal(Enum.GetNames<T>().Select(static name => $"\"{Words.Spaced(name)}\""), words.Split(", "));
 }

@@ -1,8 +1,11 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Help;
+using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
 
@@ -183,7 +186,22 @@ public sealed class FuzzTests
         Assert.True(outcome.Code is Program.Done or Program.Refused, $"{outcome.Errors}{text}");
         Assert.Equal(outcome.Code == Program.Done, outcome.Errors.Length == 0);
         Assert.Equal(outcome.Code == Program.Refused, outcome.Output.Length == 0);
+        if (outcome.Code == Program.Done)
+        {
+            AssertDrawn(VisitReaderTests.Read(text));
+        }
+
         return outcome.Code;
+    }
+
+    /// <summary>Whatever is printed can be drawn as well.</summary>
+    private static void AssertDrawn(VisitDocument document)
+    {
+        string page = VisitPage.Of(document, VisitReview.Of(document.Visit));
+        Assert.NotNull(XDocument.Parse(page[page.IndexOf("<html", StringComparison.Ordinal)..]).Root);
+        Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", page, StringComparison.Ordinal);
     }
 
     /// <summary>Whether the file was taken; where it was not, there is a reason with a place.</summary>

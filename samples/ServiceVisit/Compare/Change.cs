@@ -6,7 +6,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Compare;
 /// <summary>What a change means.</summary>
 internal enum Trend
 {
-    /// <summary>Not more than the readings' noise, or their noise is not known.</summary>
+    /// <summary>Not more than the readings' noise.</summary>
     Same = 0,
 
     /// <summary>More than the noise, and neither good nor bad in itself.</summary>
@@ -15,6 +15,9 @@ internal enum Trend
     Better,
 
     Worse,
+
+    /// <summary>A difference whose noise is not known.</summary>
+    NotJudged,
 
     /// <summary>Not to be compared.</summary>
     NotComparable,
@@ -43,7 +46,7 @@ internal sealed record Change(
 
     internal static Change Of(string name, ReadingRow? then, ReadingRow? now, string obstacle)
     {
-        Figure? before = then?.AsLeft ?? then?.AsFound;
+        Figure? before = then?.AsLeft;
         Figure? found = now?.AsFound;
         if (before is null || found is null)
         {
@@ -61,7 +64,7 @@ internal sealed record Change(
                     found,
                     now?.AsLeft,
                     difference,
-                    Trend.Same,
+                    Trend.NotJudged,
                     "the readings' uncertainty is not stated"
                 )
             : Math.Abs(difference.Value) <= Coverage * noise
@@ -94,8 +97,8 @@ internal sealed record Change(
     private static string Missing(Figure? then, Figure? now) =>
         (then, now) switch
         {
-            (null, null) => "read at neither visit in time",
-            (null, _) => "not read at the first visit",
-            _ => "not read at the second visit before work",
+            (null, null) => "neither read as left then nor as found now",
+            (null, _) => "not read as left then",
+            _ => "not read as found now",
         };
 }

@@ -48,7 +48,7 @@ internal static class CompareText
             Trend.Worse => "worse",
             Trend.Better => "better",
             Trend.Changed => "changed",
-            Trend.Same when change.Why.Length == 0 => "within the noise",
+            Trend.Same => "within the noise",
             _ => change.Why,
         };
 

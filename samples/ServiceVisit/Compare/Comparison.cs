@@ -72,10 +72,10 @@ internal sealed record Comparison
     /// <summary>Why loads of the two visits cannot be compared; empty where they can.</summary>
     private static string Obstacle(Demand then, Demand now)
     {
-        double speed = VisitOptions.Default.SameSpeed.Value;
+        double share = VisitOptions.Default.SameSpeed.Value;
         bool same =
-            Near(then.Person.Mass.Kilograms, now.Person.Mass.Kilograms, speed)
-            && Near(then.Speed.MetersPerSecond, now.Speed.MetersPerSecond, speed)
+            Near(then.Person.Mass.Kilograms, now.Person.Mass.Kilograms, share)
+            && Near(then.Speed.MetersPerSecond, now.Speed.MetersPerSecond, share)
             && Math.Abs(then.Grade.DecimalFractions - now.Grade.DecimalFractions) < 0.005;
         return same ? "" : "the two visits were tested under different demands";
     }

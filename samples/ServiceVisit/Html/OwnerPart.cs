@@ -20,6 +20,13 @@ internal static class OwnerPart
             page.Element("p", paragraph);
         }
 
+        List<string> done = [.. OwnerWork.Of(document.Visit)];
+        if (done.Count > 0)
+        {
+            page.Element("h3", "What was done");
+            page.List("ul", done);
+        }
+
         if (SheetExtras.DeckDue(sheet) is { } due)
         {
             page.Element("p", $"The board under the belt is due for service about {DayText.Of(due)}.");

@@ -57,7 +57,7 @@ internal static class Style
         }
         @media print{
           @page{margin:14mm}
-          body{font-size:10pt}
+          html{font-size:10pt}
           main{max-width:none;padding:0}
           nav{display:none}
           section.page+section.page{break-before:page}

@@ -28,6 +28,7 @@ internal static class TechnicianPart
         );
         Texts(page, "Readings not used", sheet.Refused.Select(TextSheet.Refused), "None: all readings were used.");
         Texts(page, "Notices", sheet.Notices, "None: every relation was used inside the range it was fitted on.");
+        Texts(page, "What was read and done, in order", visit.Events.Select(EventText.Of), "Nothing.", "ol");
         page.Element("p", sheet.MakerFirst, ("class", "quiet"));
         page.Close();
     }
@@ -118,7 +119,7 @@ internal static class TechnicianPart
         }
     }
 
-    private static void Texts(Markup page, string heading, IEnumerable<string> texts, string none)
+    private static void Texts(Markup page, string heading, IEnumerable<string> texts, string none, string list = "ul")
     {
         page.Element("h3", heading);
         List<string> all = [.. texts];
@@ -128,7 +129,7 @@ internal static class TechnicianPart
         }
         else
         {
-            page.List("ul", all);
+            page.List(list, all);
         }
     }
 }

@@ -23,7 +23,7 @@ public sealed class CauseTests
         string[] words = [.. Enum.GetValues<Cause>().Select(Words.Of)];
         Assert.Equal(words.Length, words.Distinct().Count());
         Assert.DoesNotContain(Words.Of((Cause)(-1)), words);
-        Assert.All(words, static text => Assert.Matches("^[a-z][a-z', ]+$", text));
+        Assert.All(words, static text => Assert.Matches("^[a-z][a-z',\\- ]+$", text));
     }
 
     [Fact]

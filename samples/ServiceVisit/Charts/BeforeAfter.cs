@@ -67,10 +67,12 @@ internal static class BeforeAfter
         new(name, found, $"{Round(found)} %", left, $"{Round(left)} %", 100, "service above 100 %");
 
     private static Pair Lost(string name, double found, double left) =>
-        new(name, Math.Max(0, found), Percent(found), Math.Max(0, left), Percent(left));
+        new(name, Seen(found), Percent(found), Seen(left), Percent(left));
 
-    /// <summary>Slip a little below nothing is the meters' noise, and nothing to an owner.</summary>
-    private static string Percent(double value) => value < 0.5 ? "none" : $"{Round(value)} %";
+    /// <summary>Slip of less than half a per cent is the meters' noise, and nothing to an owner.</summary>
+    private static double Seen(double slip) => slip < 0.5 ? 0 : slip;
+
+    private static string Percent(double slip) => Seen(slip).Equals(0) ? "none" : $"{Round(slip)} %";
 
     private static string Round(double value) => Math.Round(value).ToString("0", CultureInfo.InvariantCulture);
 }

@@ -9,6 +9,7 @@ internal static class LinePlot
     private const double Left = 46;
     private const double Right = Drawing.Width - 14;
     private const double PlotHeight = 170;
+    private const double WidestLabel = 50;
     private const double FirstKey = 10;
     private const double KeyRow = 17;
     private const double Below = 40;
@@ -74,7 +75,10 @@ internal static class LinePlot
         {
             double x = frame.X(at);
             drawing.Line("tick", x, frame.Bottom, x, frame.Bottom + 4);
-            drawing.Text("middle", x, frame.Bottom + 17, label);
+
+            // A label at the end of the axis would reach beyond the drawing.
+            bool last = x > Drawing.Width - (0.5 * WidestLabel);
+            drawing.Text(last ? "right" : "middle", last ? Drawing.Width - 1 : x, frame.Bottom + 17, label);
         }
 
         drawing.Line("frame", Left, frame.Bottom, Right, frame.Bottom);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Service;
 
@@ -21,17 +22,36 @@ internal static class BudgetHtml
             return;
         }
 
+        Ladder(page, sheet.Ladder);
+    }
+
+    /// <summary>The ladder; what is known on no rung is said once instead of in every row.</summary>
+    private static void Ladder(Markup page, ImmutableArray<LadderStep> ladder)
+    {
+        (string Head, Func<LadderStep, Answer<Figure>> Value)[] answers =
+        [
+            ("Strand tension", static step => step.Tension),
+            ("Margin, test demand", static step => step.Margin),
+        ];
+        foreach ((string head, Func<LadderStep, Answer<Figure>> value) in answers)
+        {
+            if (!ladder.Any(step => value(step).Found))
+            {
+                page.Element("p", $"{head}: {BudgetText.Text(value(ladder[0]))}.");
+            }
+        }
+
+        answers = [.. answers.Where(answer => ladder.Any(step => answer.Value(step).Found))];
         page.Element("p", "From here, each take-up bolt turned by:");
         ReadingHtml.Table(
             page,
-            ["Turns", "Elongation", "Strand tension", "Margin, test demand"],
-            sheet.Ladder.Select(static step =>
+            ["Turns", "Elongation", .. answers.Select(static answer => answer.Head)],
+            ladder.Select(step =>
                 (string[])
                     [
                         BudgetText.Turns(step.Turns),
                         step.StrainAdded.ToString(),
-                        BudgetText.Text(step.Tension),
-                        BudgetText.Text(step.Margin),
+                        .. answers.Select(answer => BudgetText.Text(answer.Value(step))),
                     ]
             ),
             "narrow"

@@ -23,7 +23,7 @@ internal static class Style
         dl.rows{display:grid;grid-template-columns:max-content 1fr;gap:.15rem .8rem}
         dl.rows dt{color:#444;grid-column:1}
         dl.rows dd{margin:0;grid-column:2}
-        .charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1.2rem;align-items:start;
+        .charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,20rem),1fr));gap:1.2rem;align-items:start;margin:.8rem 0;
           max-width:66rem}
         figure{margin:0;max-width:30rem;break-inside:avoid}
         figcaption{font-weight:600;margin-bottom:.3rem}

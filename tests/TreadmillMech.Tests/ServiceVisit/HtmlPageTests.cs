@@ -70,15 +70,18 @@ public sealed partial class HtmlPageTests
                 double[] down = [.. Values(shape, "y", "y1", "y2", "cy")];
                 Assert.All(across, x => Assert.InRange(x, 0, box[2]));
                 Assert.All(down, y => Assert.InRange(y, 0, box[3]));
-                if (
-                    shape.Name.LocalName == "text"
-                    && !shape.Attribute("class")!.Value.Contains("middle", StringComparison.Ordinal)
-                )
+                if (shape.Name.LocalName == "text")
                 {
                     // Sans-serif letters of 12 px are about 6.6 px wide on the mean.
                     double width = 6.6 * shape.Value.Length;
-                    bool toTheLeft = shape.Attribute("class")!.Value.StartsWith("right", StringComparison.Ordinal);
-                    Assert.InRange(toTheLeft ? across[0] - width : across[0] + width, -12, box[2] + 12);
+                    double before = shape.Attribute("class")!.Value.Split(' ')[0] switch
+                    {
+                        "right" => width,
+                        "middle" => width / 2,
+                        _ => 0,
+                    };
+                    Assert.InRange(across[0] - before, -8, box[2]);
+                    Assert.InRange(across[0] - before + width, 0, box[2] + 8);
                 }
             }
         }

@@ -42,6 +42,10 @@ internal static class BeforeAfter
             && double.IsFinite(found.Value)
             && double.IsFinite(left.Value)
             && found.ToString() != left.ToString()
+            && !(
+                Noise.OfDifference(row, found, left) is { } noise
+                && Math.Abs(left.Value - found.Value) <= Noise.Coverage * noise
+            )
         );
 
     private static Pair? Plain(ReadingRow row) =>

@@ -9,7 +9,7 @@ internal static class LinePlot
     private const double Left = 46;
     private const double Right = Drawing.Width - 14;
     private const double PlotHeight = 170;
-    private const double WidestLabel = 50;
+    private const double LetterWidth = 7;
     private const double FirstKey = 10;
     private const double KeyRow = 17;
     private const double Below = 40;
@@ -77,7 +77,7 @@ internal static class LinePlot
             drawing.Line("tick", x, frame.Bottom, x, frame.Bottom + 4);
 
             // A label at the end of the axis would reach beyond the drawing.
-            bool last = x > Drawing.Width - (0.5 * WidestLabel);
+            bool last = x + (0.5 * LetterWidth * label.Length) > Drawing.Width;
             drawing.Text(last ? "right" : "middle", last ? Drawing.Width - 1 : x, frame.Bottom + 17, label);
         }
 

@@ -85,7 +85,9 @@ internal static class LoadChart
 
     private static IEnumerable<Series> Readings(Visit visit, ImmutableArray<Point> points)
     {
-        int first = visit.Events.TakeWhile(static e => e is AnyReading).Count();
+        int first = visit
+            .Events.TakeWhile(static e => e is AnyReading or TakeUpAction { By: TurnedBy.SomebodyBefore })
+            .Count();
         bool both = points.Any(p => p.At < first) && points.Any(p => p.At > first);
         (LoadState State, bool After, string Name, Sign Sign)[] kinds =
         [
@@ -106,7 +108,12 @@ internal static class LoadChart
             if (!spots.IsEmpty)
             {
                 string when = after ? "after the first work" : "as found";
-                yield return new(both ? $"{name}, {when}" : name, sign, spots.Length > 1, spots);
+                yield return new(
+                    both ? $"{name}, {when}" : name,
+                    sign,
+                    spots.DistinctBy(static s => s.X).Count() == spots.Length && spots.Length > 1,
+                    spots
+                );
             }
         }
     }

@@ -41,9 +41,6 @@ internal sealed record Change(
     string Why
 )
 {
-    /// <summary>Twice its standard uncertainty: a change below that comes of noise alone in one case of twenty.</summary>
-    private const double Coverage = 2;
-
     internal static Change Of(string name, ReadingRow? then, ReadingRow? now, string obstacle)
     {
         Figure? before = then?.AsLeft;
@@ -53,8 +50,7 @@ internal sealed record Change(
             return new(name, before, found, now?.AsLeft, null, Trend.NotComparable, Missing(before, found));
         }
 
-        double? noise =
-            Noise(then!, before) is { } a && Noise(now!, found) is { } b ? Math.Sqrt((a * a) + (b * b)) : null;
+        double? noise = Noise.OfDifference(now!, before, found);
         Figure difference = new("change", found.Value - before.Value, found.Unit, noise);
         return obstacle.Length > 0 ? new(name, before, found, now?.AsLeft, null, Trend.NotComparable, obstacle)
             : noise is null
@@ -67,20 +63,10 @@ internal sealed record Change(
                     Trend.NotJudged,
                     "the readings' uncertainty is not stated"
                 )
-            : Math.Abs(difference.Value) <= Coverage * noise
+            : Math.Abs(difference.Value) <= Noise.Coverage * noise
                 ? new(name, before, found, now?.AsLeft, difference, Trend.Same, "")
             : new(name, before, found, now?.AsLeft, difference, Judge(now!, before.Value, found.Value), "");
     }
-
-    /// <summary>The reading's own uncertainty, otherwise that of its meter in the library's options.</summary>
-    private static double? Noise(ReadingRow row, Figure figure) =>
-        figure.StandardUncertainty
-        ?? (
-            row.Is(Rows.MotorCurrent) || row.Is(Rows.MainsCurrent)
-                ? Math.Abs(figure.Value) * VisitOptions.Default.MeterCurrent.Value
-            : row.Is(Rows.MainsPower) ? Math.Abs(figure.Value) * VisitOptions.Default.MeterPower.Value
-            : null
-        );
 
     private static Trend Judge(ReadingRow row, double then, double now) =>
         row.Is(Rows.Friction)

@@ -14,7 +14,7 @@ internal static class ChartPart
         page.Element("h3", "Charts");
         page.Element(
             "p",
-            "Bars on a value are its standard uncertainty. What is not drawn is not known.",
+            "Bars on a value are its standard uncertainty. Changes within the noise of their readings are not drawn.",
             ("class", "quiet")
         );
         LineChart? margin = MarginChart.Of(MachineAsLeft.Of(visit, sheet), visit.TestDemand, sheet.Ladder);

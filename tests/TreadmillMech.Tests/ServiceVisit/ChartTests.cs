@@ -4,6 +4,7 @@ using TreadmillMech.Samples.ServiceVisit.Charts;
 using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Tests.ServiceVisit;
 
@@ -115,5 +116,27 @@ public sealed class ChartTests
         Assert.InRange(pairs[0].After, 66, 74);
         Assert.Equal("service above 100 %", pairs[0].LimitText);
         Assert.EndsWith(" W", pairs[1].BeforeText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void TurnsOfSomebodyBeforeAreNoWorkOfThisVisit()
+    {
+        Visit visit = VisitReaderTests.Read(Sample.Text(Bundled.Oil)).Visit;
+        LineChart chart = LoadChart.OfCurrent(visit, VisitReview.Of(visit))!;
+        Assert.Equal(
+            ["loaded, as found", "loaded, after the first work", "empty, as found"],
+            chart.Series.Select(static s => s.Name)
+        );
+    }
+
+    [Fact]
+    public void ChangesWithinTheNoiseAreNotDrawn()
+    {
+        // The drive belt's slip fell from 8 %; that of the running belt moved by a tenth of its uncertainty.
+        Visit visit = VisitReaderTests.Read(Sample.Text(Bundled.Glazed)).Visit;
+        Assert.Equal(
+            ["Slip of the drive belt", "Slip of both together", "Motor current under load"],
+            BeforeAfter.ForTechnician(VisitReview.Of(visit)).Select(static pair => pair.Name)
+        );
     }
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Samples.ServiceVisit.Compare;
 
@@ -38,7 +39,7 @@ internal static class CompareJson
 
         json.WriteString("verdict", Words.Joined(Words.Of(sheet.Verdict)));
         json.WriteString("verdictText", sheet.VerdictText);
-        json.WriteFinite("turns", sheet.Budget.TurnsThisVisit);
+        json.WriteFinite("turns", BoltTurns.By(TurnedBy.Technician, document.Visit));
         json.WriteEndObject();
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Samples.ServiceVisit.Compare;
 
@@ -27,7 +28,7 @@ internal static class CompareText
         }
 
         page.Heading("Turns of the take-up bolts");
-        page.Paragraph(BudgetText.Turns(comparison.Then.Budget.TurnsThisVisit), 2, "at the first visit:   ");
+        page.Paragraph(Given(comparison.First), 2, "at the first visit:   ");
         page.Paragraph(
             comparison.TurnsBetween is { } turns
                 ? BudgetText.Turns(turns)
@@ -35,7 +36,7 @@ internal static class CompareText
             2,
             "between the visits:   "
         );
-        page.Paragraph(BudgetText.Turns(comparison.Now.Budget.TurnsThisVisit), 2, "at the second visit:  ");
+        page.Paragraph(Given(comparison.Second), 2, "at the second visit:  ");
         page.Blank();
         page.Paragraph(comparison.Now.MakerFirst);
         return page.ToString();
@@ -51,6 +52,9 @@ internal static class CompareText
             Trend.Same => "within the noise",
             _ => change.Why,
         };
+
+    private static string Given(VisitDocument document) =>
+        BudgetText.Turns(BoltTurns.By(TurnedBy.Technician, document.Visit));
 
     private static void Verdict(Page page, string when, VisitDocument document, VisitSheet sheet)
     {

@@ -48,10 +48,7 @@ internal sealed record Comparison
                         return Change.Of(name, a, b, (b ?? a)!.OfTheTest() ? obstacle : "");
                     }),
             ],
-            TurnsBetween =
-                first.Visit.EarlierTurns is { } before && second.Visit.EarlierTurns is { } since
-                    ? since - before - then.Budget.TurnsThisVisit
-                    : null,
+            TurnsBetween = BoltTurns.Between(first.Visit, second.Visit),
             Gone = Only(then, now),
             New = Only(now, then),
         };

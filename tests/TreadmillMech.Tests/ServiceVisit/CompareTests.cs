@@ -29,6 +29,21 @@ public sealed class CompareTests
     }
 
     [Fact]
+    public void TurnsThatSomebodyToldOfAreBetweenTheVisits()
+    {
+        string told = Sample
+            .Change(
+                Tight,
+                "\"events\": [",
+                "\"events\": [ { \"action\": \"takeUp\", \"left\": \"0.5 turn\", \"right\": \"1 turn\", \"by\": \"somebody before\" },"
+            )
+            .Text;
+        JsonElement root = JsonDocument.Parse(Two(Sample.Healthy, told, "--json").Output).RootElement;
+        Assert.Equal(5 + 0.75, root.GetProperty("turnsBetween").GetDouble(), 1e-12);
+        Assert.Equal(-2, root.GetProperty("now").GetProperty("turns").GetDouble(), 1e-12);
+    }
+
+    [Fact]
     public void TheChangeIsWhatHappenedBetweenTheVisits()
     {
         JsonElement tension = Change(Compared, "Strand tension at rest");

@@ -12,7 +12,7 @@ internal static class FileBytes
     /// <summary>The bytes, or null and what stood in the way.</summary>
     internal static byte[]? Read(string name, out string trouble)
     {
-        const string Expected = "expected a visit file that can be read";
+        const string Expected = "expected a visit file that can be read, or a name that --list prints";
         string shown = Problem.Printable(name);
         try
         {

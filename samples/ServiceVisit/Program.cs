@@ -1,5 +1,7 @@
 using System.Text;
+using TreadmillMech.Samples.ServiceVisit.Compare;
 using TreadmillMech.Samples.ServiceVisit.Help;
+using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
@@ -15,8 +17,8 @@ internal static class Program
 
     private const string HowToGoOn =
         "Another visit: dotnet run --project samples/ServiceVisit -- FILE "
-        + "(a healthy machine: samples/ServiceVisit/Visits/healthy.json). "
-        + "--json prints the sheet for machines, --help explains the file.";
+        + "(a healthy machine: healthy instead of FILE; --list names more). "
+        + "--html PAGE writes a page with charts, --json prints the sheet for machines, --help explains the file.";
 
     private static int Main(string[] args)
     {
@@ -37,9 +39,9 @@ internal static class Program
     {
         try
         {
-            return Request.Parse(args) is { } request
+            return Request.Parse(args, out string mistake) is { } request
                 ? Answer(request, output, errors)
-                : Refuse(errors, $"{Request.Mistake(args)} Expected: [FILE] [--json], or --help.");
+                : Refuse(errors, $"{mistake} {Request.Expected}");
         }
         catch (IOException)
         {
@@ -58,33 +60,50 @@ internal static class Program
 
     private static int Answer(Request request, TextWriter output, TextWriter errors)
     {
-        if (request.Help)
+        if (request.Help || request.List)
         {
-            output.Write(HelpText.All);
+            output.Write(request.Help ? HelpText.All : Bundled.Listed());
             return Done;
         }
 
-        string name = request.File ?? Bundled.Slipping;
-        byte[]? bytes = request.File is { } file
-            ? FileBytes.Read(file, out string trouble)
-            : Bundled.Read(name, out trouble);
-        if (bytes is null)
+        List<string> complaints = [];
+        List<VisitDocument> documents =
+        [
+            .. (request.Files.Count > 0 ? request.Files : [Bundled.Slipping])
+                .Select(name => VisitSource.Read(name, complaints))
+                .OfType<VisitDocument>(),
+        ];
+        if (complaints.Count > 0)
         {
-            return Refuse(errors, trouble);
+            return Refuse(errors, [.. complaints]);
         }
 
-        Problems problems = new();
-        VisitDocument? document = VisitReader.Read(bytes, problems);
-        if (document is null)
-        {
-            return Refuse(errors, [.. problems.Describe(name)]);
-        }
+        return request.Compare
+            ? Compared(documents[0], documents[1], request, output, errors)
+            : Reviewed(documents[0], request, output, errors);
+    }
 
+    private static int Reviewed(VisitDocument document, Request request, TextWriter output, TextWriter errors)
+    {
         VisitSheet sheet = VisitReview.Of(document.Visit);
+        if (request.Html is { } page)
+        {
+            string trouble =
+                request.Files.Count > 0 && SameFile(page, request.Files[0])
+                    ? $"{Problem.Printable(page)}: found the visit file itself; expected another name for the page."
+                    : WholeFile.Write(page, VisitPage.Of(document, sheet));
+            if (trouble.Length > 0)
+            {
+                return Refuse(errors, trouble);
+            }
+        }
+
         output.Write(
-            request.Json ? JsonSheet.Of(document.MachineName, sheet) : TextSheet.Of(document.MachineName, sheet)
+            request.Json ? JsonSheet.Of(document.MachineName, sheet)
+            : request.Html is { } written ? $"Page written: {Problem.Printable(written)}\n"
+            : TextSheet.Of(document.MachineName, sheet)
         );
-        if (request.File is null && !request.Json)
+        if (request is { Files.Count: 0, Json: false, Html: null })
         {
             Page end = new();
             end.Blank();
@@ -93,6 +112,39 @@ internal static class Program
         }
 
         return Done;
+    }
+
+    private static int Compared(
+        VisitDocument then,
+        VisitDocument now,
+        Request request,
+        TextWriter output,
+        TextWriter errors
+    )
+    {
+        IReadOnlyList<string> reasons = Comparable.Against(then, now);
+        if (reasons.Count > 0)
+        {
+            return Refuse(errors, ["These two visits cannot be compared:", .. reasons]);
+        }
+
+        Comparison comparison = Comparison.Of(then, now);
+        output.Write(request.Json ? CompareJson.Of(comparison) : CompareText.Of(comparison));
+        return Done;
+    }
+
+    private static bool SameFile(string one, string other)
+    {
+        try
+        {
+            return File.Exists(other)
+                && string.Equals(Path.GetFullPath(one), Path.GetFullPath(other), StringComparison.Ordinal);
+        }
+        catch (Exception e) when (e is ArgumentException or IOException or NotSupportedException)
+        {
+            // A name that is no name: the writing that follows says so.
+            return false;
+        }
     }
 
     private static int Refuse(TextWriter errors, params string[] lines)

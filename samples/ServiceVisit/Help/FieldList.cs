@@ -7,7 +7,7 @@ internal static class FieldList
 {
     internal static readonly IReadOnlyList<(string Object, string Fields)> All =
     [
-        ("the file", "format*, machine*, testDemand*, earlierTurns, events*"),
+        ("the file", "format*, machine*, testDemand*, events*, day, earlier (the oldest first), earlierTurns, usage"),
         (
             "machine",
             "name*, runningBelt*, driveRoller*, tailRoller*, centreDistance*, takeUp*, deck*, driveEnd, restTension, "
@@ -38,6 +38,12 @@ internal static class FieldList
             "person* (mass*, cadence), speed*, grade, strikePosition, gait, rails (weightShare, forwardForce), "
                 + "brakingStep (peak in body weights)"
         ),
+        (
+            "earlier (a list)",
+            "day*, deckFriction, frictionUncertainty (as left), serviced (deck cleaned or lubricated), restTension, "
+                + "turns, beltDrag (pull of the empty belt)"
+        ),
+        ("usage", "eachDay* (running time, averaged over all days), meanMass*, meanSpeed*"),
         ("reading wipe", "place*, trace*"),
         ("reading driveBelt", "look*"),
         ("reading lift", "height*, force*, rollersLocked"),
@@ -51,9 +57,22 @@ internal static class FieldList
         ),
         ("reading mainsPower", "state*, power*, beltSpeed*, userMass"),
         ("reading slipTest", "slipped*"),
-        ("reading tracking", "driftToRight* (negative to the left), passes*"),
+        ("reading tracking", "driftToRight* (negative to the left), passes*, state"),
+        ("reading passes", "state*, passes*, time*, display (passes of a mark on the belt, counted)"),
+        ("reading marks", "distance*, asFitted* (two marks along the running belt)"),
+        ("reading bolts", "feel*"),
+        ("reading thread", "left* (on the shorter side, for tightening)"),
+        ("reading groove", "depth* (under a straightedge on the deck)"),
+        ("reading spanFrequency", "frequency*, span (pitch of the drive belt's plucked span)"),
+        ("reading coastDown", "from*, time* (empty belt, from pulling the safety key to rest)"),
+        ("reading temperature", "place*, temperature*, air* (after half an hour or more)"),
+        ("reading brush", "left* (shortest brush), least (by the maker)"),
+        ("reading mainsVoltage", "state*, voltage*"),
+        ("reading incline", "measured*, display*"),
+        ("reading level", "across* (positive where the right side is high)"),
+        ("reading symptom", "symptom*, present* (false: looked for, and not there)"),
         ("every reading", "uncertainty (relative standard uncertainty)"),
-        ("action takeUp", "left*, right* (positive tightens; with one bolt give its turns as both)"),
+        ("action takeUp", "left*, right* (positive tightens; with one bolt give its turns as both), by"),
         ("action clean", "place*"),
         ("action lubricate", "volume*"),
         ("action driveBelt", "work*"),
@@ -78,6 +97,10 @@ internal static class FieldList
         ("words: trace", WordTables.Traces.Words),
         ("words: look", WordTables.Looks.Words),
         ("words: place of a clean", WordTables.CleanedPlaces.Words),
+        ("words: feel", WordTables.BoltFeels.Words),
+        ("words: place of temperature", WordTables.WarmPlaces.Words),
+        ("words: symptom", WordTables.Symptoms.Words),
+        ("words: by", WordTables.Hands.Words),
         ("words: work", WordTables.DriveBeltWork.Words),
     ];
 }

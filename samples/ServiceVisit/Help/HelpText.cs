@@ -13,10 +13,25 @@ internal static class HelpText
             Page page = new();
             page.Paragraph("Reads the file of a service visit to a motorised running machine and prints its sheet.");
             page.Heading("Use");
-            page.Paragraph("dotnet run --project samples/ServiceVisit -- [FILE] [--json]", 2);
-            page.Paragraph("Without FILE: the bundled visit to a machine that slips under a heavy user.", 2);
-            page.Paragraph("--json prints the same sheet for machines. --help prints this page.", 2);
-            page.Paragraph("Exit code 0: printed. 2: the file or the command is refused, and nothing is printed.", 2);
+            page.Paragraph("dotnet run --project samples/ServiceVisit -- [VISIT] [--json] [--html FILE]", 2);
+            page.Paragraph("dotnet run --project samples/ServiceVisit -- compare VISIT VISIT [--json]", 2);
+            page.Paragraph(
+                "VISIT is a visit file, or the name of a bundled visit; --list names those. Without VISIT: the bundled "
+                    + "visit to a machine that slips under a heavy user.",
+                2
+            );
+            page.Paragraph(
+                "--html writes one page with charts, for a browser or for paper: a part for the technician and one for the "
+                    + "owner. It is written whole or not at all; a file of that name is replaced only when all went well.",
+                2
+            );
+            page.Paragraph(
+                "compare sets two visits to one machine side by side, the earlier first: what changed between them, by how "
+                    + "much, and whether that is more than the noise of the readings.",
+                2
+            );
+            page.Paragraph("--json prints the same for machines. --help prints this page.", 2);
+            page.Paragraph("Exit code 0: done. 2: a file or the command is refused, and nothing is written.", 2);
             page.Heading("Before you measure");
             page.List(Cautions, "");
             page.Heading("The file");
@@ -28,7 +43,7 @@ internal static class HelpText
             );
             page.Paragraph(
                 "Values are text with their unit, with a decimal point and without commas: \"20 in\", \"118 kg\". "
-                    + "Frictions and counts are plain numbers.",
+                    + "Frictions and counts are plain numbers. Days are \"2026-03-14\".",
                 2
             );
             page.Heading("Fields (* must be there)");

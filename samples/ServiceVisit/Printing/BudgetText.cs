@@ -8,16 +8,25 @@ internal static class BudgetText
 {
     internal static void Write(Page page, VisitSheet sheet)
     {
-        TensionBudget budget = sheet.Budget;
         page.Heading("Tension budget");
-        Line(page, "Turns used at this visit", $"{Turns(budget.TurnsThisVisit)} of at most {budget.MostTurns}");
-        Line(page, "Turns at earlier visits", budget.EarlierTurns is { } turns ? Turns(turns) : "not known");
-        Line(page, "Turns left", $"{Count(budget.TurnsLeft)}, limited by {budget.LimitedBy}");
-        Line(page, "Thread left", budget.ThreadTurnsLeft is { } thread ? Count(thread) : "not known: not measured");
-        Line(page, "Elongation by this visit", budget.StrainAdded.ToString());
-        Line(page, "Strand tension now", Text(budget.Tension));
+        foreach ((string name, string value) in Lines(sheet.Budget))
+        {
+            page.Paragraph(value, 2, $"{name}: ".PadRight(27));
+        }
+
         Ladder(page, sheet);
     }
+
+    /// <summary>The budget as names and values.</summary>
+    internal static IEnumerable<(string Name, string Value)> Lines(TensionBudget budget) =>
+        [
+            ("Turns used at this visit", $"{Turns(budget.TurnsThisVisit)} of at most {budget.MostTurns}"),
+            ("Turns at earlier visits", budget.EarlierTurns is { } turns ? Turns(turns) : "not known"),
+            ("Turns left", $"{Count(budget.TurnsLeft)}, limited by {budget.LimitedBy}"),
+            ("Thread left", budget.ThreadTurnsLeft is { } thread ? Count(thread) : "not known: not measured"),
+            ("Elongation by this visit", budget.StrainAdded.ToString()),
+            ("Strand tension now", Text(budget.Tension)),
+        ];
 
     private static void Ladder(Page page, VisitSheet sheet)
     {
@@ -36,11 +45,8 @@ internal static class BudgetText
         }
     }
 
-    private static void Line(Page page, string name, string value) =>
-        page.Paragraph(value, 2, $"{name}: ".PadRight(27));
-
     /// <summary>Turns that were or would be given: the sign says whether they tighten.</summary>
-    private static string Turns(double turns) =>
+    internal static string Turns(double turns) =>
         string.Create(CultureInfo.InvariantCulture, $"{turns:+0.##;-0.##;0} {Noun(turns)}");
 
     /// <summary>Turns that are there to be given.</summary>
@@ -49,6 +55,6 @@ internal static class BudgetText
 
     private static string Noun(double turns) => Math.Abs(turns) is > 0 and <= 1 ? "turn" : "turns";
 
-    private static string Text(Answer<Figure> answer) =>
+    internal static string Text(Answer<Figure> answer) =>
         answer.Is(out Figure? figure) ? figure.ToString() : Words.Of(answer.Missing);
 }

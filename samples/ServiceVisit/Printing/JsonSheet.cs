@@ -1,6 +1,4 @@
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
+using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit.Printing;
@@ -10,20 +8,9 @@ internal static class JsonSheet
 {
     internal const string Format = "treadmillmech-sheet/1";
 
-    // Readable text: the document is not put into a web page, so plus-minus and degree signs need no escape.
-    private static readonly JsonWriterOptions Options = new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
-
-    internal static string Of(string machineName, VisitSheet sheet)
-    {
-        using MemoryStream stream = new();
-        using (Utf8JsonWriter json = new(stream, Options))
+    internal static string Of(string machineName, VisitSheet sheet) =>
+        JsonText.Of(json =>
         {
-            json.WriteStartObject();
             json.WriteString("format", Format);
             json.WriteString("machine", machineName);
             json.WriteString("verdict", Words.Joined(Words.Of(sheet.Verdict)));
@@ -31,6 +18,7 @@ internal static class JsonSheet
             json.WriteTexts("safetyNow", sheet.SafetyNow);
             json.WriteList("nextSteps", sheet.NextSteps, SheetParts.WriteStep);
             json.WriteList("findings", sheet.Findings, SheetParts.WriteFinding);
+            json.WriteList("causes", SheetExtras.Causes(sheet), CauseParts.WriteCause);
             json.WriteList("readings", sheet.Readings, SheetParts.WriteReading);
             json.WritePropertyName("budget");
             SheetParts.WriteBudget(json, sheet.Budget);
@@ -40,9 +28,5 @@ internal static class JsonSheet
             json.WriteTexts("notices", sheet.Notices);
             json.WriteTexts("ownerPage", sheet.OwnerPage);
             json.WriteString("makerFirst", sheet.MakerFirst);
-            json.WriteEndObject();
-        }
-
-        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
-    }
+        });
 }

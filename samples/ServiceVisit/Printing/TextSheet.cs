@@ -1,4 +1,5 @@
 using System.Globalization;
+using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit.Printing;
@@ -16,6 +17,7 @@ internal static class TextSheet
         page.List(sheet.SafetyNow, "Nothing beyond the maker's own cautions.");
         NextSteps(page, sheet);
         FindingText.Write(page, sheet.Findings);
+        CauseText.Write(page, SheetExtras.Causes(sheet));
         Readings(page, sheet);
         BudgetText.Write(page, sheet);
         page.Heading("What one more reading would settle");
@@ -90,12 +92,12 @@ internal static class TextSheet
         }
     }
 
-    private static string Proposal(ReadingProposal proposal) =>
+    internal static string Proposal(ReadingProposal proposal) =>
         string.Create(
             CultureInfo.InvariantCulture,
             $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles}"
         );
 
-    private static string Refused(RefusedReading refused) =>
+    internal static string Refused(RefusedReading refused) =>
         string.Create(CultureInfo.InvariantCulture, $"Event {refused.Event + 1}, {refused.Name}: {refused.Why}");
 }

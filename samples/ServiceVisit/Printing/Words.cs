@@ -38,6 +38,33 @@ internal static class Words
             _ => "readings",
         };
 
+    internal static string Of(Cause cause) =>
+        cause switch
+        {
+            Cause.NothingWrong => "nothing is wrong",
+            Cause.RunningBeltSlack => "the running belt is slack",
+            Cause.OilOnDriveRoller => "there is oil on the drive roller",
+            Cause.OverTightened => "the running belt is tighter than it need be",
+            Cause.BoltsAtTheirEnd => "the take-up bolts are at their end, or seize",
+            Cause.DriveBeltSlack => "the drive belt is slack",
+            Cause.DriveBeltGlazed => "the drive belt is glazed or worn",
+            Cause.DriveBeltCracked => "the drive belt is cracked",
+            Cause.PulleyLoose => "a pulley is loose on its shaft",
+            Cause.DeckDry => "the deck is dry or dirty",
+            Cause.BeltAndDeckWorn => "running belt and deck are worn",
+            Cause.OverLubricated => "there is too much lubricant",
+            Cause.RollerBearing => "a roller bearing is failing",
+            Cause.MotorWeak => "the motor is weak or hot, or its brushes are worn",
+            Cause.ControllerLimit => "the controller reaches its limit",
+            Cause.SupplyWeak => "the mains supply is weak",
+            Cause.DriveOverrun => "uphill the user overruns a drive that cannot brake",
+            Cause.BeltOffCentre => "the belt is off centre, or the frame is not level",
+            Cause.OutOfCalibration => "speed or incline of the display are out of calibration",
+            Cause.UserBeyondPlate => "the user is beyond the maker's plate",
+            Cause.WrongReading => "a reading is wrong",
+            _ => "a cause without a name here",
+        };
+
     /// <summary>Why there is no answer. No number is put in its place.</summary>
     internal static string Of(Shortfall missing)
     {

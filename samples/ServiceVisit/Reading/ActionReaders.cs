@@ -10,7 +10,8 @@ internal static class ActionReaders
     {
         double left = fields.Need("left", Kinds.Turns, nameof(TakeUpAction.LeftTurns));
         double right = fields.Need("right", Kinds.Turns, nameof(TakeUpAction.RightTurns));
-        return fields.Make(() => new TakeUpAction { LeftTurns = left, RightTurns = right });
+        TakeUpAction? action = fields.Make(() => new TakeUpAction { LeftTurns = left, RightTurns = right });
+        return fields.Set(action, "by", WordTables.Hands.Kind, static (it, v) => it with { By = v });
     }
 
     internal static VisitEvent? Clean(ObjectReader fields)

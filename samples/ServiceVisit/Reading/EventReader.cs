@@ -8,14 +8,27 @@ namespace TreadmillMech.Samples.ServiceVisit.Reading;
 internal static class EventReader
 {
     internal static readonly WordTable<Func<ObjectReader, VisitEvent?>> Readings = new(
+        ("bolts", BeltReaders.Bolts),
+        ("brush", MachineReadingReaders.Brush),
+        ("coastDown", MachineReadingReaders.CoastDown),
         ("current", CurrentReader.Read),
         ("driveBelt", ReadingReaders.DriveBelt),
+        ("groove", BeltReaders.Groove),
+        ("incline", MachineReadingReaders.Incline),
+        ("level", MachineReadingReaders.Level),
         ("lift", ReadingReaders.Lift),
         ("lockedPull", ReadingReaders.LockedPull),
         ("mainsPower", ReadingReaders.MainsPower),
+        ("mainsVoltage", MachineReadingReaders.MainsVoltage),
+        ("marks", BeltReaders.Marks),
+        ("passes", BeltReaders.Passes),
         ("pull", ReadingReaders.Pull),
         ("slipTest", ReadingReaders.SlipTest),
+        ("spanFrequency", BeltReaders.SpanFrequency),
         ("speeds", ReadingReaders.Speeds),
+        ("symptom", MachineReadingReaders.Symptom),
+        ("temperature", MachineReadingReaders.Temperature),
+        ("thread", BeltReaders.Thread),
         ("tracking", ReadingReaders.Tracking),
         ("wipe", ReadingReaders.Wipe)
     );

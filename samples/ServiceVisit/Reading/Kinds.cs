@@ -92,6 +92,11 @@ internal static class Kinds
         UnitTables.MotorConstant,
         TreadmillMech.MotorConstant.FromVoltSecondsPerRadian
     );
+    internal static readonly FieldKind<Duration> Duration = Quantity(
+        UnitTables.Duration,
+        static si => UnitsNet.Duration.FromSeconds(si)
+    );
+    internal static readonly FieldKind<DateOnly> Day = new(DayText.Expected, DayText.Read);
     internal static readonly FieldKind<double> Turns = Quantity(UnitTables.Turns, static si => si);
     internal static readonly FieldKind<double> PlainNumber = Quantity(UnitTables.PlainNumber, static si => si);
     internal static readonly FieldKind<double> Factor = Quantity(UnitTables.Efficiency, static si => si);

@@ -78,7 +78,8 @@ internal static class ReadingReaders
     {
         Length drift = fields.Need("driftToRight", Kinds.Length);
         int passes = fields.Need("passes", Kinds.Count);
-        return fields.Make(() => new TrackingReading { DriftToRight = drift, Passes = passes });
+        TrackingReading? reading = fields.Make(() => new TrackingReading { DriftToRight = drift, Passes = passes });
+        return fields.Set(reading, "state", WordTables.States.Kind, static (it, v) => it with { State = v });
     }
 
     internal static VisitEvent? Wipe(ObjectReader fields)

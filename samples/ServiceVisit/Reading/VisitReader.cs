@@ -40,8 +40,24 @@ internal static class VisitReader
             }
         );
         visit = fields.Set(visit, "earlierTurns", Kinds.Turns, static (it, v) => it with { EarlierTurns = v });
+        visit = History(visit, fields);
         visit = fields.Finish(visit);
         return problems.None && visit is not null ? new(machine!.Name, visit) : null;
+    }
+
+    private static Visit? History(Visit? visit, ObjectReader fields)
+    {
+        ImmutableArray<EarlierVisit> earlier = [.. HistoryReaders.Earlier(fields)];
+        visit = fields.Set(visit, "day", Kinds.Day, static (it, v) => it with { Day = v });
+        if (visit?.Day is { } day)
+        {
+            HistoryReaders.CheckAgainst(day, fields);
+        }
+
+        visit = fields.SetPart(visit, "usage", HistoryReaders.Usage, static (it, v) => it with { Usage = v });
+
+        // The library refuses visits out of order; here they were refused with their place in the file.
+        return fields.Problems.None && visit is not null ? visit with { Earlier = earlier } : visit;
     }
 
     private static ImmutableArray<VisitEvent> Events(ObjectReader fields)

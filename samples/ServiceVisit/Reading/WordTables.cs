@@ -62,6 +62,39 @@ internal static class WordTables
         ("belt top", CleanedPlace.BeltTop)
     );
 
+    internal static readonly WordTable<BoltFeel> BoltFeels = new(
+        ("even", BoltFeel.Even),
+        ("hard", BoltFeel.Hard),
+        ("loose", BoltFeel.Loose)
+    );
+    internal static readonly WordTable<TurnedBy> Hands = new(
+        ("technician", TurnedBy.Technician),
+        ("somebody before", TurnedBy.SomebodyBefore)
+    );
+    internal static readonly WordTable<WarmPlace> WarmPlaces = new(
+        ("motor case", WarmPlace.MotorCase),
+        ("motor winding", WarmPlace.MotorWinding),
+        ("drive roller bearing", WarmPlace.DriveRollerBearing),
+        ("tail roller bearing", WarmPlace.TailRollerBearing),
+        ("deck", WarmPlace.Deck),
+        ("mains plug", WarmPlace.MainsPlug)
+    );
+    internal static readonly WordTable<Symptom> Symptoms = new(
+        ("high squeal", Symptom.HighSqueal),
+        ("rumble", Symptom.Rumble),
+        ("knock each turn", Symptom.KnockEachTurn),
+        ("burnt rubber", Symptom.BurntRubber),
+        ("hot motor", Symptom.HotMotor),
+        ("glazed underside", Symptom.GlazedUnderside),
+        ("worn deck", Symptom.WornDeck),
+        ("pulley moves", Symptom.PulleyMoves),
+        ("hunting", Symptom.Hunting),
+        ("shuts off", Symptom.ShutsOff),
+        ("lights dim", Symptom.LightsDim),
+        ("belt runs away", Symptom.BeltRunsAway),
+        ("curled edge", Symptom.CurledEdge)
+    );
+
     /// <summary>Whether the drive belt was replaced.</summary>
     internal static readonly WordTable<bool> DriveBeltWork = new(("tensioned", false), ("replaced", true));
 }

@@ -54,6 +54,7 @@ internal static class UnitTables
         new("1/min", 1, 60),
         new("steps/min", 1, 60)
     );
+    internal static readonly UnitTable Duration = new("a time", new("s"), new("min", 60), new("h", 3600));
     internal static readonly UnitTable Angle = new(
         "an angle",
         new("deg", Math.PI, 180),
@@ -134,6 +135,7 @@ internal static class UnitTables
         Speed,
         RotationalSpeed,
         Frequency,
+        Duration,
         Angle,
         Turns,
         Share,

@@ -3,7 +3,7 @@ using TreadmillMech.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
 
-/// <summary>Both bundled visits from end to end.</summary>
+/// <summary>The healthy and the slipping visit from end to end.</summary>
 /// <remarks>
 /// The readings were made up from machines whose state was chosen first, with reading errors of a percent or two laid on:
 /// a slack one of 650 N, 5.5 N/mm and deck friction 0.18, and a sound one of 1150 N, 8 N/mm and 0.15. The sheets must find

@@ -1,20 +1,26 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using TreadmillMech.Samples.ServiceVisit;
+using TreadmillMech.Samples.ServiceVisit.Help;
+using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
 
 /// <summary>Whatever happens to a file: it is read, or it is refused with a reason. It never ends in an exception.</summary>
 public sealed class FuzzTests
 {
-    public static TheoryData<string> Visits => [Bundled.Healthy, Bundled.Slipping];
+    private const string Example = "the example of the help";
+
+    public static TheoryData<string> Visits => [Bundled.Healthy, Bundled.Slipping, Example];
 
     [Theory]
     [MemberData(nameof(Visits))]
     public void CutAtEveryByte(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int end = Encoding.UTF8.GetString(whole).TrimEnd().Length;
         for (int length = 0; length < whole.Length; length++)
         {
@@ -27,7 +33,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void ChangedAtRandomBytes(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         Random random = new(20_261);
         for (int round = 0; round < 4000; round++)
         {
@@ -46,7 +52,7 @@ public sealed class FuzzTests
     public void DigitsAndMarksChangedForOthers(string name)
     {
         // Changes that keep the file valid JSON get past the parser, to the values themselves.
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int[] places = [.. Enumerable.Range(0, whole.Length).Where(i => whole[i] is >= (byte)'0' and <= (byte)'9')];
         byte[] marks = [.. "0123456789.,-+eE%NI "u8];
         Random random = new(20_262);
@@ -66,7 +72,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithoutEachField(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int fields = Fields(JsonNode.Parse(text)!).Count();
         for (int field = 0; field < fields; field++)
         {
@@ -83,7 +89,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithEachValueOfAnotherKind(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int fields = Fields(JsonNode.Parse(text)!).Count();
         string[] others =
         [
@@ -114,7 +120,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithoutEachEvent(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         int events = JsonNode.Parse(text)!["events"]!.AsArray().Count;
         for (int gone = 0; gone <= events; gone++)
         {
@@ -137,7 +143,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithEventsInAnyOrder(string name)
     {
-        string text = Sample.Text(name);
+        string text = Text(name);
         Random random = new(20_263);
         for (int round = 0; round < 100; round++)
         {
@@ -153,7 +159,7 @@ public sealed class FuzzTests
     [MemberData(nameof(Visits))]
     public void WithOtherDigitsAndStillPrinted(string name)
     {
-        byte[] whole = Bundled.Read(name, out _)!;
+        byte[] whole = Encoding.UTF8.GetBytes(Text(name));
         int[] places = [.. Enumerable.Range(0, whole.Length).Where(i => whole[i] is >= (byte)'0' and <= (byte)'9')];
         Random random = new(20_264);
         int printed = 0;
@@ -171,6 +177,8 @@ public sealed class FuzzTests
         Assert.True(printed > 50, $"Only {printed} were printed.");
     }
 
+    private static string Text(string name) => name == Example ? ExampleVisit.Json : Sample.Text(name);
+
     /// <summary>The exit code of a whole run, which is never that of a fault.</summary>
     private static int PrintedOrRefused(string text)
     {
@@ -178,7 +186,22 @@ public sealed class FuzzTests
         Assert.True(outcome.Code is Program.Done or Program.Refused, $"{outcome.Errors}{text}");
         Assert.Equal(outcome.Code == Program.Done, outcome.Errors.Length == 0);
         Assert.Equal(outcome.Code == Program.Refused, outcome.Output.Length == 0);
+        if (outcome.Code == Program.Done)
+        {
+            AssertDrawn(VisitReaderTests.Read(text));
+        }
+
         return outcome.Code;
+    }
+
+    /// <summary>Whatever is printed can be drawn as well.</summary>
+    private static void AssertDrawn(VisitDocument document)
+    {
+        string page = VisitPage.Of(document, VisitReview.Of(document.Visit));
+        Assert.NotNull(XDocument.Parse(page[page.IndexOf("<html", StringComparison.Ordinal)..]).Root);
+        Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", page, StringComparison.Ordinal);
     }
 
     /// <summary>Whether the file was taken; where it was not, there is a reason with a place.</summary>

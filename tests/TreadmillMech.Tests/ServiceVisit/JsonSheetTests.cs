@@ -20,6 +20,7 @@ public sealed class JsonSheetTests
             "safetyNow",
             "nextSteps",
             "findings",
+            "causes",
             "readings",
             "budget",
             "ladder",

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using TreadmillMech.Samples.ServiceVisit.Charts;
+using TreadmillMech.Samples.ServiceVisit.Printing;
+using TreadmillMech.Samples.ServiceVisit.Sheet;
+using TreadmillMech.Service;
+
+namespace TreadmillMech.Samples.ServiceVisit.Html;
+
+/// <summary>The charts of both parts. What a visit does not tell is not drawn, and is named instead.</summary>
+internal static class ChartPart
+{
+    internal static void ForTechnician(Markup page, Visit visit, VisitSheet sheet)
+    {
+        page.Element("h3", "Charts");
+        page.Element(
+            "p",
+            "Bars on a value are its standard uncertainty. Changes within the noise of their readings are not drawn.",
+            ("class", "quiet")
+        );
+        LineChart? margin = MarginChart.Of(MachineAsLeft.Of(visit, sheet), visit.TestDemand, sheet.Ladder);
+        if (margin is null && sheet.Ladder is [{ } rung, ..])
+        {
+            page.Element("p", $"No chart of the margin: {Words.Of(rung.Margin.Missing)}.");
+        }
+
+        page.Open("div", ("class", "charts"));
+        Pairs(page, "This visit: as found and as left", BeforeAfter.ForTechnician(sheet), "as found", "as left");
+        Draw(page, margin ?? MarginChart.Tension(sheet.Ladder));
+        BudgetBar.Write(page, sheet.Budget);
+        Draw(page, LoadChart.OfCurrent(visit, sheet));
+        Draw(page, LoadChart.OfPower(visit, sheet));
+        Draw(page, FrictionChart.Of(visit, sheet, SheetExtras.DeckDue(sheet)));
+        page.Close();
+    }
+
+    internal static void ForOwner(Markup page, VisitSheet sheet)
+    {
+        ImmutableArray<Pair> pairs = BeforeAfter.ForOwner(sheet);
+        if (!pairs.IsEmpty)
+        {
+            page.Open("div", ("class", "charts"));
+            Pairs(page, "Before and after this visit", pairs, "before", "after");
+            page.Close();
+        }
+    }
+
+    private static void Draw(Markup page, LineChart? chart)
+    {
+        if (chart is not null)
+        {
+            LinePlot.Write(page, chart);
+        }
+    }
+
+    private static void Pairs(Markup page, string title, ImmutableArray<Pair> pairs, string before, string after)
+    {
+        if (!pairs.IsEmpty)
+        {
+            PairBars.Write(page, title, pairs, before, after);
+        }
+    }
+}

@@ -22,6 +22,7 @@ internal static class JsonSheet
             json.WriteList("readings", sheet.Readings, SheetParts.WriteReading);
             json.WritePropertyName("budget");
             SheetParts.WriteBudget(json, sheet.Budget);
+            json.WriteDue("due", sheet.Due);
             json.WriteList("ladder", sheet.Ladder, SheetParts.WriteLadderStep);
             json.WriteList("oneMoreReading", sheet.OneMoreReading, SheetParts.WriteProposal);
             json.WriteList("refused", sheet.Refused, SheetParts.WriteRefused);

@@ -20,6 +20,7 @@ internal static class TextSheet
         CauseText.Write(page, SheetExtras.Causes(sheet));
         Readings(page, sheet);
         BudgetText.Write(page, sheet);
+        DueText.Write(page, sheet.Due);
         page.Heading("What one more reading would settle");
         page.List(sheet.OneMoreReading.Select(Proposal), "Nothing that is worth the time.");
         page.Heading("Readings not used");

@@ -3,20 +3,22 @@ using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit.Sheet;
 
-/// <summary>Parts of a sheet that text, JSON and page take from here, so that each is connected in one line.</summary>
+/// <summary>Parts of a sheet that text, JSON and page show only in part.</summary>
 internal static class SheetExtras
 {
-    /// <summary>The possible causes, the likeliest first. The sheet of the library carries none yet.</summary>
+    private const double WorthShowing = 0.02;
+
+    /// <summary>The causes that are worth showing, the likeliest first.</summary>
     internal static ImmutableArray<RankedCause> Causes(VisitSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return [];
+        return [.. sheet.Causes.Where(static c => c.Probability >= WorthShowing)];
     }
 
-    /// <summary>Day on which service of the deck is due; null where nothing tells it. The sheet carries none yet.</summary>
+    /// <summary>Day on which service of the deck is due; null where nothing tells it.</summary>
     internal static DateOnly? DeckDue(VisitSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return null;
+        return sheet.Due.Is(out DueDate? due) ? due.First : null;
     }
 }

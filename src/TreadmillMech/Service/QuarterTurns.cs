@@ -50,7 +50,7 @@ public static class QuarterTurns
 
     private static LadderStep Rung(Treadmill machine, Demand demand, double turns)
     {
-        OperatingPoint point = Changed.Turned(machine, turns).At(demand);
+        OperatingPoint point = ChangedMachine.Turned(machine, turns).At(demand);
         return new(
             turns,
             new Figure("elongation added", 100 * Strain(machine, turns), "%"),

@@ -57,16 +57,16 @@ public sealed class PartEqualityTests
     public void AnUndefinedKindIsRefused()
     {
         Treadmill machine = OperatingPoints.Example.Machine;
-        Assert.Throws<ArgumentOutOfRangeException>(() => machine with { DriveEnd = (DriveEnd)7 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => machine.TakeUp with { AdjustedEnd = (DriveEnd)(-1) });
-        Assert.Throws<ArgumentOutOfRangeException>(() => OperatingPoints.Example.Runner with { Gait = (Gait)9 });
-        Assert.Throws<ArgumentOutOfRangeException>(() =>
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => machine with { DriveEnd = (DriveEnd)7 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => machine.TakeUp with { AdjustedEnd = (DriveEnd)(-1) });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => OperatingPoints.Example.Runner with { Gait = (Gait)9 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() =>
             machine.DriveBelt! with
             {
                 Tensioning = Tensioning.DirectDrive,
             }
         );
-        Assert.Throws<ArgumentOutOfRangeException>(() => machine.DriveBelt! with { Tensioning = (Tensioning)99 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => machine.DriveBelt! with { Tensioning = (Tensioning)99 });
     }
 
     [Fact]

@@ -22,7 +22,12 @@ internal sealed record Guards(
     internal static Guards Of(Visit visit, VisitSheet sheet)
     {
         HashSet<int> refused = [.. sheet.Refused.Select(r => r.Event)];
-        VisitEvent[] events = [.. visit.Events.Where((_, i) => !refused.Contains(i))];
+        VisitEvent[] events =
+        [
+            .. visit
+                .Events.Where((_, i) => !refused.Contains(i))
+                .Where(e => e is not TakeUpAction { By: TurnedBy.SomebodyBefore }),
+        ];
         WipeReading[] wiped = [.. events.OfType<WipeReading>().Where(w => w.Place == WipedPlace.DriveRoller)];
         int lastWipe = Array.FindLastIndex(events, e => e is WipeReading { Place: WipedPlace.DriveRoller });
         int lastClean = Array.FindLastIndex(events, e => e is CleanAction { Place: CleanedPlace.Rollers });
@@ -42,6 +47,21 @@ internal sealed record Guards(
         double thread = visit.Machine.TakeUp.ThreadLeft is { } left
             ? (left / visit.Machine.TakeUp.Thread.Lead) - most
             : double.PositiveInfinity;
+        int measured = Array.FindLastIndex(events, e => e is ThreadReading);
+        if (measured >= 0)
+        {
+            TakeUpAction[] since = [.. events.Skip(measured).OfType<TakeUpAction>()];
+            double given = Math.Max(since.Sum(t => t.LeftTurns), since.Sum(t => t.RightTurns));
+
+            // Turns before and after it, of whichever bolt was turned most, leave some doubt: the lesser counts.
+            thread =
+                (((ThreadReading)events[measured]).Left / visit.Machine.TakeUp.Thread.Lead) - Math.Min(given, most);
+        }
+
+        if (events.OfType<BoltReading>().LastOrDefault()?.Feel == BoltFeel.Hard)
+        {
+            thread = 0;
+        }
         return new(
             wiped.Length > 0,
             wiped.Length > 0 && (wiped[^1].Trace == WipedTrace.Dry || lastClean > lastWipe),

@@ -68,7 +68,7 @@ public sealed class LockedPullTests
     [InlineData(0.5)]
     [InlineData(5001)]
     public void APullOutsideItsRangeIsRefused(double newtons) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() =>
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() =>
             RollerFriction.FromLockedPull(Machines.Plain, Force.FromNewtons(newtons), Rest)
         );
 

@@ -56,8 +56,8 @@ public sealed class MeterTableTests
     [Fact]
     public void AMeterThatIsNotDefinedIsRefused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => MeterTable.Of((MeterKind)9, MeteredQuantity.MainsPower));
-        Assert.Throws<ArgumentOutOfRangeException>(() => MeterTable.Of(MeterKind.DirectClamp, (MeteredQuantity)9));
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => MeterTable.Of((MeterKind)9, MeteredQuantity.MainsPower));
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => MeterTable.Of(MeterKind.DirectClamp, (MeteredQuantity)9));
     }
 
     private static IEnumerable<string> Refusals(MeterKind meter, MeteredQuantity quantity)

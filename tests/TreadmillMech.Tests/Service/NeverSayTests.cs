@@ -181,10 +181,14 @@ public sealed partial class NeverSayTests
         }
 
         // A rung that leads back to the bolt position of the beginning, or of the last lift, needs no stiffness.
-        TakeUpAction[] all = [.. random.Visit.Events.OfType<TakeUpAction>()];
+        TakeUpAction[] all = [.. random.Visit.Events.OfType<TakeUpAction>().Where(t => t.By == TurnedBy.Technician)];
         TakeUpAction[] since =
         [
-            .. random.Visit.Events.Reverse().TakeWhile(e => e is not LiftReading).OfType<TakeUpAction>(),
+            .. random
+                .Visit.Events.Reverse()
+                .TakeWhile(e => e is not LiftReading)
+                .OfType<TakeUpAction>()
+                .Where(t => t.By == TurnedBy.Technician),
         ];
         bool LeadsBack(double turns) =>
             ((TakeUpAction[][])[all, since]).Any(given =>

@@ -23,6 +23,7 @@ public sealed class JsonSheetTests
             "causes",
             "readings",
             "budget",
+            "due",
             "ladder",
             "oneMoreReading",
             "refused",

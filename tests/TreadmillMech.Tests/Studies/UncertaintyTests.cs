@@ -180,14 +180,14 @@ public sealed class UncertaintyTests
         Assert.Throws<ArgumentException>(() =>
             UncertainInput.Normal(Inputs.BeltDrag, Force.FromNewtons(1), Length.FromMeters(1))
         );
-        Assert.Throws<ArgumentOutOfRangeException>(() =>
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() =>
             UncertainInput.Normal(Inputs.BeltDrag, Force.FromNewtons(-1), Force.FromNewtons(1))
         );
-        Assert.Throws<ArgumentOutOfRangeException>(() => UncertainInput.Normal("x", 0, -1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => UncertainInput.Lognormal("x", 0, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => x with { DegreesOfFreedom = 0.5 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new UncertaintyOptions { Coverage = 1 });
-        Assert.Throws<ArgumentOutOfRangeException>(() => new UncertaintyOptions { Draws = 10 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => UncertainInput.Normal("x", 0, -1));
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => UncertainInput.Lognormal("x", 0, 1));
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => x with { DegreesOfFreedom = 0.5 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => new UncertaintyOptions { Coverage = 1 });
+        Assert.ThrowsAny<ArgumentOutOfRangeException>(() => new UncertaintyOptions { Draws = 10 });
         Refuses(Of("x", "w", 0.5));
         Refuses(Of("x", "x", 0.5));
         Refuses(Of("x", "y", 1.5));

@@ -25,9 +25,9 @@ internal static class CauseRules
                 new()
                 {
                     Action =
-                        "Take the machine out of service. Fasten or replace the pulley as the maker says, its key and set screw with it, and look along both pulleys for line.",
+                        "Take the machine out of service. Fasten or replace the pulley as the maker says, its set screw with it, and look along both pulleys for line.",
                     Expect = "A chalk line across shaft and pulley that stays whole under load.",
-                    StopAt = "Stop at a worn keyway or shaft: that is for the maker's service.",
+                    StopAt = "Stop at a worn shaft: that is for the maker's service.",
                     EffortMinutes = 30,
                     Cautions = [Cautions.Unplug, Cautions.StandStill],
                 }

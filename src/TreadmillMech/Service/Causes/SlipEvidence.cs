@@ -107,13 +107,13 @@ internal static class SlipEvidence
             }
         }
 
-        foreach (Trial trial in facts.Trials)
+        foreach (SlipTrial trial in facts.Trials)
         {
             yield return OfTrial(facts, trial);
         }
     }
 
-    private static Evidence OfTrial(VisitFacts facts, Trial trial) =>
+    private static Evidence OfTrial(VisitFacts facts, SlipTrial trial) =>
         trial.Work switch
         {
             TrialWork.Turns => CuredByTurns.Seen(

@@ -35,15 +35,15 @@ public sealed record InclineCheck
         Ratio? display = null
     )
     {
-        (double Value, double Uncertainty) up = Propagation.Read(rise, Si.Length, -0.5, 1);
-        (double Value, double Uncertainty) along = Propagation.Read(run, Si.Length, 0.2, 3);
+        (double Value, double Uncertainty) up = ReadValue.Read(rise, Si.Length, -0.5, 1);
+        (double Value, double Uncertainty) along = ReadValue.Read(run, Si.Length, 0.2, 3);
         Answer<Estimate<Ratio>> level = floorSlope is { } slope
-            ? Propagation.Of(
+            ? ReadValue.Of(
                 Si.Ratio,
                 static x => MeasurementLaws.Grade(x[0], x[1], x[2]),
                 up,
                 along,
-                Propagation.Read(slope, Si.Ratio, -0.1, 0.1)
+                ReadValue.Read(slope, Si.Ratio, -0.1, 0.1)
             )
             : new Shortfall(Reason.InputUnknown, nameof(floorSlope));
         double? shown = display is { } read
@@ -51,7 +51,7 @@ public sealed record InclineCheck
             : null;
         return new()
         {
-            AgainstFloor = Propagation.Of(
+            AgainstFloor = ReadValue.Of(
                 Si.Ratio,
                 static x => MeasurementLaws.Grade<Dual<Real>>(x[0], x[1], 0),
                 up,

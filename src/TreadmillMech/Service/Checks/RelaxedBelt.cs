@@ -54,7 +54,7 @@ public sealed record RelaxedBelt
                         Tension = Si.Force.FromSi(left),
                         Lost = Si.Ratio.FromSi(1 - (left / tension)),
                         MarginBefore = machine.At(demand).BeltMargin,
-                        MarginAfter = Changed.AtTension(machine, left).At(demand).BeltMargin,
+                        MarginAfter = ChangedMachine.AtTension(machine, left).At(demand).BeltMargin,
                     })
             );
     }

@@ -33,13 +33,13 @@ public sealed record RollerSpeedCheck
     {
         (double Value, double Uncertainty)[] readings =
         [
-            Propagation.Read(roller, Si.RotationalSpeed, 0.1, 1000),
-            Propagation.Read(diameter, Si.Length, 0.02, 0.2),
-            Propagation.Read(beltThickness, Si.Length, 0.0005, 0.006),
+            ReadValue.Read(roller, Si.RotationalSpeed, 0.1, 1000),
+            ReadValue.Read(diameter, Si.Length, 0.02, 0.2),
+            ReadValue.Read(beltThickness, Si.Length, 0.0005, 0.006),
         ];
         return new()
         {
-            Speed = Propagation.Of(Si.Speed, static x => Belt(x), readings),
+            Speed = ReadValue.Of(Si.Speed, static x => Belt(x), readings),
             DisplayError = display is { } shown
                 ? Error(Si.Speed.ToSi(Guard.Within(shown, Si.Speed, 0.05, 12, nameof(display))), readings)
                 : new Shortfall(Reason.InputUnknown, "Display"),
@@ -47,7 +47,7 @@ public sealed record RollerSpeedCheck
     }
 
     private static Estimate<Ratio> Error(double shown, (double Value, double Uncertainty)[] readings) =>
-        Propagation.Of(Si.Ratio, x => MeasurementLaws.DisplayError(shown, Belt(x)), readings);
+        ReadValue.Of(Si.Ratio, x => MeasurementLaws.DisplayError(shown, Belt(x)), readings);
 
     private static Dual<Real> Belt(Dual<Real>[] x) => MeasurementLaws.SpeedFromRoller(x[0], x[1], x[2]);
 }

@@ -37,9 +37,9 @@ public sealed record SpanTension
             static x => SpanLaws.TensionFromFrequency(x[0], x[1], x[2]),
             static x => SpanLaws.StiffTensionFromFrequency(x[0], x[1], x[2], x[3]),
             bendingStiffness,
-            Propagation.Read(massPerLength, Si.MassPerLength, 0.001, 2),
-            Propagation.Read(span, Si.Length, 0.03, 3),
-            Propagation.Read(frequency, Si.Frequency, 1, 1000)
+            ReadValue.Read(massPerLength, Si.MassPerLength, 0.001, 2),
+            ReadValue.Read(span, Si.Length, 0.03, 3),
+            ReadValue.Read(frequency, Si.Frequency, 1, 1000)
         );
 
     /// <summary>From a force at mid-span and the deflection it makes.</summary>
@@ -58,9 +58,9 @@ public sealed record SpanTension
         Estimate<BendingStiffness>? bendingStiffness = null
     )
     {
-        (double Value, double Uncertainty) pushed = Propagation.Read(force, Si.Force, 0.1, 1000);
-        (double Value, double Uncertainty) down = Propagation.Read(deflection, Si.Length, 1e-4, 0.2);
-        (double Value, double Uncertainty) free = Propagation.Read(span, Si.Length, 0.03, 3);
+        (double Value, double Uncertainty) pushed = ReadValue.Read(force, Si.Force, 0.1, 1000);
+        (double Value, double Uncertainty) down = ReadValue.Read(deflection, Si.Length, 1e-4, 0.2);
+        (double Value, double Uncertainty) free = ReadValue.Read(span, Si.Length, 0.03, 3);
         return down.Value > SmallDeflection * free.Value
             ? new Shortfall(Reason.NotInRange, nameof(deflection), SmallDeflection * free.Value, down.Value, "m")
             : Of(
@@ -80,7 +80,7 @@ public sealed record SpanTension
         params (double Value, double Uncertainty)[] readings
     )
     {
-        Estimate<Force> asString = Propagation.Of(Si.Force, flexible, readings);
+        Estimate<Force> asString = ReadValue.Of(Si.Force, flexible, readings);
         if (bendingStiffness is not { } known)
         {
             Shortfall unknown = new(Reason.InputUnknown, nameof(BendingStiffness));
@@ -92,10 +92,10 @@ public sealed record SpanTension
             };
         }
 
-        Estimate<Force> tension = Propagation.Of(
+        Estimate<Force> tension = ReadValue.Of(
             Si.Force,
             stiff,
-            [.. readings, Propagation.Read(known, Si.BendingStiffness, 0, 10)]
+            [.. readings, ReadValue.Read(known, Si.BendingStiffness, 0, 10)]
         );
         double value = Si.Force.ToSi(tension.Value);
         double high = Si.Force.ToSi(asString.Value);

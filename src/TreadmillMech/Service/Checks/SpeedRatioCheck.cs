@@ -33,15 +33,15 @@ public sealed record SpeedRatioCheck
         RibSection? section = null
     )
     {
-        (double Value, double Uncertainty) motor = Propagation.Read(motorPulley, Si.Length, 0.01, 0.15);
-        (double Value, double Uncertainty) roller = Propagation.Read(rollerPulley, Si.Length, 0.02, 0.3);
+        (double Value, double Uncertainty) motor = ReadValue.Read(motorPulley, Si.Length, 0.01, 0.15);
+        (double Value, double Uncertainty) roller = ReadValue.Read(rollerPulley, Si.Length, 0.02, 0.3);
         Answer<double> differential = section is { } known
             ? Si.Length.ToSi(RibSections.LineDifferential(known))
             : new Shortfall(Reason.InputUnknown, nameof(DriveBelt.Section));
         return new()
         {
-            Ratio = Propagation.Of(Si.One, static x => DriveBeltLaws.SpeedRatio(x[0], x[1]), motor, roller),
-            PitchRatio = differential.Then(b => Propagation.Of(Si.One, x => AtPitch(x[0], x[1], b), motor, roller)),
+            Ratio = ReadValue.Of(Si.One, static x => DriveBeltLaws.SpeedRatio(x[0], x[1]), motor, roller),
+            PitchRatio = differential.Then(b => ReadValue.Of(Si.One, x => AtPitch(x[0], x[1], b), motor, roller)),
             ErrorOfEffective = differential.Then(b =>
                 Si.Ratio.FromSi(
                     MeasurementLaws.DisplayError<Real>(

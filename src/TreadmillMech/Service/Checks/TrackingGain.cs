@@ -73,13 +73,13 @@ public sealed record TrackingGain
             return new Shortfall(Reason.NotObservable, nameof(turns));
         }
 
-        (double change, double spread) = Propagation.Of(static x => x[1] - x[0], before, after);
+        (double change, double spread) = ReadValue.Of(static x => x[1] - x[0], before, after);
         if (Math.Abs(change) <= Distinct * spread)
         {
             return new Shortfall(Reason.NotObservable, nameof(change), Distinct * spread, Math.Abs(change), "m/m");
         }
 
-        (double gain, double ofGain) = Propagation.Of(
+        (double gain, double ofGain) = ReadValue.Of(
             x => TrackingLaws.ObservedGain(x[1] - x[0], skew, loop.Numbers.CentreDistance.Value, loop.Length.Value),
             before,
             after
@@ -89,7 +89,7 @@ public sealed record TrackingGain
             return new Shortfall(Reason.ReadingsContradict, nameof(Gain), 0, gain, "1");
         }
 
-        (double left, double ofLeft) = Propagation.Of(x => TrackingLaws.TurnsLeft(turns, x[0], x[1]), before, after);
+        (double left, double ofLeft) = ReadValue.Of(x => TrackingLaws.TurnsLeft(turns, x[0], x[1]), before, after);
         return new TrackingGain
         {
             Gain = new(gain, ofGain),

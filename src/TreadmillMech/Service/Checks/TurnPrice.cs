@@ -41,7 +41,7 @@ public sealed record TurnPrice
         ArgumentNullException.ThrowIfNull(demand);
         double given = Guard.Within(turns, Si.One, -5, 5, nameof(turns));
         OperatingPoint before = machine.At(demand);
-        OperatingPoint after = Changed.Turned(machine, given).At(demand);
+        OperatingPoint after = ChangedMachine.Turned(machine, given).At(demand);
         if (!before.TailRollerHubLoad.Is(out Force first))
         {
             return before.TailRollerHubLoad.Missing;

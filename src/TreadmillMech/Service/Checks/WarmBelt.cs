@@ -57,7 +57,7 @@ public sealed record WarmBelt
                         Tension = Si.Force.FromSi(warm),
                         Change = Si.Force.FromSi(warm - cold),
                         MarginCold = machine.At(demand).BeltMargin,
-                        MarginWarm = Changed.AtTension(machine, warm).At(demand).BeltMargin,
+                        MarginWarm = ChangedMachine.AtTension(machine, warm).At(demand).BeltMargin,
                     })
             );
     }

@@ -39,13 +39,13 @@ public sealed record WindingCheck
         Estimate<ElectricResistance> hot
     )
     {
-        (double Value, double Uncertainty) before = Propagation.Read(cold, Si.Resistance, 0.01, 200);
-        (double Value, double Uncertainty) now = Propagation.Read(hot, Si.Resistance, 0.01, 400);
+        (double Value, double Uncertainty) before = ReadValue.Read(cold, Si.Resistance, 0.01, 200);
+        (double Value, double Uncertainty) now = ReadValue.Read(hot, Si.Resistance, 0.01, 400);
         (double Value, double Uncertainty) room = (
             Si.Celsius.ToSi(Guard.Within(coldTemperature, Si.Celsius, -20, 60, nameof(coldTemperature))),
             Si.TemperatureRise.ToSi(Guard.Within(coldUncertainty, Si.TemperatureRise, 0, 20, nameof(coldUncertainty)))
         );
-        (double temperature, double uncertainty) = Propagation.Of(
+        (double temperature, double uncertainty) = ReadValue.Of(
             static x => ThermalLaws.CopperTemperature(x[0], x[1], x[2]),
             before,
             now,

@@ -151,7 +151,7 @@ internal static class DueDates
 
     private static Answer<DateOnly> On(DateOnly from, double days) =>
         days <= LongestOutlook
-            ? from.AddDays((int)Math.Floor(Math.Max(0, days)))
+            ? from.AddDays((int)Math.Floor(Math.Max(0, days) + 1e-6))
             : new Shortfall(Reason.NotInRange, "days to the limit", LongestOutlook, days, "d");
 
     private static Answer<(DateOnly First, DateOnly Last)> Between(DateOnly from, double first, double last) =>

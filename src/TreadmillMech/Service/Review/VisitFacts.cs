@@ -68,7 +68,7 @@ internal sealed class VisitFacts
     internal List<(double Turns, bool Slipped)> SlipTests { get; } = [];
 
     /// <summary>What was tried against slip, one kind of work at a time, with its outcome.</summary>
-    internal List<Trial> Trials => Causes.Trials.Of(Used<VisitEvent>());
+    internal List<SlipTrial> Trials => SlipTrials.Of(Used<VisitEvent>());
 
     /// <summary>Turns given before this visit, as known from earlier visits and from what others told.</summary>
     internal double? TurnsBefore

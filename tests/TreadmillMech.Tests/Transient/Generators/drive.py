@@ -65,11 +65,11 @@ class Drive:
         if v > 2.0:
             f = 3.062 * (v / 4) ** 0.259
             beta = min(0.5, 0.318 * (v / 4) ** -0.384)
-            q, phi = -0.05, min(0.62, 0.36 + 0.03 * v)
+            q, phi = -0.05, min(0.62, 0.345 + 0.03 * v)
         else:
-            f = 1.550 * v**0.545
-            beta = max(0.5, 0.70 - 0.06 * v)
-            q, phi = max(-1 / 3, min(1, -0.037 + 0.473 * v)), 0.57
+            f = 1.611 * v**0.482
+            beta = max(0.5, 0.649 - 0.035 * v)
+            q, phi = min(1, 0.17 + 0.19 * v * v), 0.57
         tc = 2 * beta / f
         s0 = (self.r1 * self.wrap / 2 + self.p["x0"]) / self.loop
         return dict(

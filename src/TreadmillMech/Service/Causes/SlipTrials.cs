@@ -3,14 +3,14 @@ using TreadmillMech.Service.Events;
 namespace TreadmillMech.Service.Causes;
 
 /// <summary>What was tried against slip in a visit, with its outcome, from the events in order.</summary>
-internal static class Trials
+internal static class SlipTrials
 {
     /// <summary>Turns below which a test that still slips tells nothing yet: the ladder is not done.</summary>
     private const double TurnsWorthJudging = 1;
 
-    internal static List<Trial> Of(IEnumerable<VisitEvent> events)
+    internal static List<SlipTrial> Of(IEnumerable<VisitEvent> events)
     {
-        List<Trial> trials = [];
+        List<SlipTrial> trials = [];
         bool slipping = false;
         HashSet<TrialWork> work = [];
         double turns = 0;

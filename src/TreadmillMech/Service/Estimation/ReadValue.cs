@@ -6,7 +6,7 @@ using TreadmillMech.Parts;
 namespace TreadmillMech.Service.Estimation;
 
 /// <summary>Uncertainty of a law of independent readings, by its exact derivatives.</summary>
-internal static class Propagation
+internal static class ReadValue
 {
     /// <summary>A reading as plain numbers; value and uncertainty within the range.</summary>
     internal static (double Value, double Uncertainty) Read<TQuantity>(

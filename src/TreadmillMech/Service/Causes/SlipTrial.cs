@@ -4,4 +4,4 @@ namespace TreadmillMech.Service.Causes;
 /// <param name="Work">The only kind of work between the two tests.</param>
 /// <param name="Turns">Turns given, where it was turns.</param>
 /// <param name="Cured">Whether the later test held.</param>
-internal readonly record struct Trial(TrialWork Work, double Turns, bool Cured);
+internal readonly record struct SlipTrial(TrialWork Work, double Turns, bool Cured);

@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service.Checks;
 
 /// <summary>A machine after a change.</summary>
-internal static class Changed
+internal static class ChangedMachine
 {
     /// <summary>After equal turns of both bolts.</summary>
     internal static Treadmill Turned(Treadmill machine, double turns) =>

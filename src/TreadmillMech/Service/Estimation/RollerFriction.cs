@@ -65,11 +65,10 @@ public static class RollerFriction
             );
         }
 
-        Dual<Real> ofPull = Friction(loop, share, Dual<Real>.Variable(pull.Value), tension.Value);
-        Dual<Real> ofTension = Friction(loop, share, pull.Value, Dual<Real>.Variable(tension.Value));
-        double friction = ofPull.Value;
-        double uncertainty = Math.Sqrt(
-            Math.Pow(ofPull.Slope * pull.Uncertainty, 2) + Math.Pow(ofTension.Slope * tension.Uncertainty, 2)
+        (double friction, double uncertainty) = ReadValue.Of(
+            read => Friction(loop, share, read[0], read[1]),
+            pull,
+            tension
         );
         return friction is >= Roller.LeastFriction and <= Roller.MostFriction
             ? new Estimate<double>(friction, uncertainty)

@@ -4,7 +4,7 @@ using TreadmillMech.Parts;
 namespace TreadmillMech.Service;
 
 /// <summary>Limits, default uncertainties and habits that a review goes by, each with its source.</summary>
-public sealed record VisitOptions
+public sealed partial record VisitOptions
 {
     private const string Practice = "common practice, no source";
 

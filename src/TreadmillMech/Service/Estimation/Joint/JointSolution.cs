@@ -1,0 +1,101 @@
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace TreadmillMech.Service.Estimation.Joint;
+
+/// <summary>The settled point of a joint fit with its covariance, and how well each row goes with all others.</summary>
+internal sealed class JointSolution
+{
+    // A row that alone tells something has nothing to be held against.
+    private const double LeastRedundancy = 1e-6;
+
+    private readonly IReadOnlyList<VisitRow> rows;
+    private readonly JointFit.RowPoint[] at;
+
+    internal JointSolution(
+        IReadOnlyList<Unknown> unknowns,
+        IReadOnlyList<VisitRow> rows,
+        double[] point,
+        JointFit.RowPoint[] at,
+        Matrix<double> information
+    )
+    {
+        this.rows = rows;
+        this.at = at;
+        Unknowns = unknowns;
+        Point = point;
+        Information = information;
+        Covariance = information.Inverse();
+        BroadCovariance = JointFit.PriorInformation(unknowns, broad: true).Inverse();
+        for (int i = 0; i < unknowns.Count; i++)
+        {
+            double off = JointFit.OffPrior(unknowns, point, i);
+            ChiSquare += off * off;
+        }
+
+        for (int i = 0; i < rows.Count; i++)
+        {
+            if (!rows[i].PassFail)
+            {
+                double off = (rows[i].Measured - at[i].Value) / at[i].Uncertainty;
+                ChiSquare += off * off;
+                Measured++;
+            }
+        }
+    }
+
+    internal IReadOnlyList<Unknown> Unknowns { get; }
+
+    internal double[] Point { get; }
+
+    internal Matrix<double> Information { get; }
+
+    internal Matrix<double> Covariance { get; }
+
+    internal Matrix<double> BroadCovariance { get; }
+
+    /// <summary>Squared residuals of measured numbers and of priors.</summary>
+    internal double ChiSquare { get; }
+
+    /// <summary>How many numbers were measured: the degrees of freedom, as each unknown has a prior.</summary>
+    internal int Measured { get; }
+
+    internal double FitProbability => Measured == 0 ? 1 : 1 - ChiSquared.CDF(Measured, ChiSquare);
+
+    internal IEnumerable<(VisitRow Row, double Expected, double Uncertainty, double Distance)> Misfits()
+    {
+        for (int i = 0; i < rows.Count; i++)
+        {
+            yield return (rows[i], at[i].Value, at[i].Uncertainty, Distance(i));
+        }
+    }
+
+    /// <summary>
+    /// Distance of a row from what all other rows and the priors foretell, in standard deviations of both; of a pass or
+    /// fail, negative where the other outcome was to be expected.
+    /// </summary>
+    private double Distance(int index)
+    {
+        VisitRow row = rows[index];
+        JointFit.RowPoint here = at[index];
+        double ofRow = 0;
+        for (int i = 0; i < here.Slopes.Length; i++)
+        {
+            for (int j = 0; j < here.Slopes.Length; j++)
+            {
+                ofRow += here.Slopes[i] * here.Slopes[j] * Covariance[row.Unknowns[i], row.Unknowns[j]];
+            }
+        }
+
+        if (row.PassFail)
+        {
+            double without = ofRow / Math.Max(LeastRedundancy, 1 - (Probit.Curvature(here.Value) * ofRow));
+            return (here.Value - (without * Probit.Slope(here.Value))) / Math.Sqrt(1 + without);
+        }
+
+        double redundancy = 1 - (ofRow / (here.Uncertainty * here.Uncertainty));
+        return redundancy < LeastRedundancy
+            ? 0
+            : (row.Measured - here.Value) / (here.Uncertainty * Math.Sqrt(redundancy));
+    }
+}

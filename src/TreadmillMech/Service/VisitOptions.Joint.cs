@@ -280,7 +280,7 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "W", 1e-06, 100);
     } = new("half a division of the power meter", 1, "W", Practice);
 
-    /// <summary>Standard deviation of the margin at which people find that a belt slips, about 1.</summary>
+    /// <summary>Standard deviation, of the logarithm, of the margin about 1 at which people find that a belt slips.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
     public Threshold SlipMargin
     {

@@ -15,14 +15,23 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
 {
     private const int MostSteps = 150;
     private const int FreeSteps = 60;
+    private const int PlainSteps = 10;
     private const double LongestStep = 1;
     private const double MostDamping = 1e10;
 
-    // Squared length of a step in standard deviations at which it has settled.
+    // Squared length of the step still to be made, in standard deviations, at which it has settled; the second where
+    // kinks or rounding allow no better.
     private const double Settled = 1e-19;
+    private const double NearlySettled = 1e-8;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>
     internal readonly record struct RowPoint(double Value, double Uncertainty, double[] Slopes);
+
+    /// <summary>Length of the last free step in standard deviations.</summary>
+    internal double Remaining { get; private set; }
+
+    /// <summary>Length of a free step at which a fit counts as settled.</summary>
+    internal static double Allowed => Math.Sqrt(NearlySettled);
 
     /// <summary>The fit; null where it does not settle.</summary>
     internal JointSolution? Solve()
@@ -33,6 +42,9 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
         for (int i = 0; i < MostSteps; i++)
         {
             (Vector<double> slope, Matrix<double> information) = Normal(point, here);
+
+            // Where the plain steps are slow, along a bent valley, the second derivatives are added.
+            Matrix<double> curvature = i < PlainSteps ? information : information + Bending(point, here);
             Vector<double> free = information.LU().Solve(-slope);
             double decrement = -slope.DotProduct(free);
             if (!double.IsFinite(decrement))
@@ -40,7 +52,8 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
                 return null;
             }
 
-            if (decrement <= Settled)
+            Remaining = Math.Sqrt(Math.Max(0, decrement));
+            if (decrement <= (i < FreeSteps ? Settled : NearlySettled))
             {
                 return new(unknowns, rows, point, here, information);
             }
@@ -49,7 +62,7 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
             bool moved = false;
             while (!moved && damping <= MostDamping)
             {
-                Vector<double> step = damping > 0 ? Damped(information, damping).LU().Solve(-slope) : free;
+                Vector<double> step = Damped(curvature, information, damping).LU().Solve(-slope);
                 double[] next = Moved(point, step);
                 RowPoint[] there = At(next);
                 double reached = Target(next, there, here);
@@ -67,8 +80,8 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
 
             if (!moved)
             {
-                // No step leads down any further: rounding is all that is left where the free step is short as well.
-                return decrement <= 1e-12 ? new(unknowns, rows, point, here, information) : null;
+                // No step leads down any further.
+                return decrement <= NearlySettled ? new(unknowns, rows, point, here, information) : null;
             }
         }
 
@@ -166,15 +179,46 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
         return next;
     }
 
-    private static Matrix<double> Damped(Matrix<double> information, double damping)
+    private static Matrix<double> Damped(Matrix<double> curvature, Matrix<double> information, double damping)
     {
-        Matrix<double> damped = information.Clone();
+        Matrix<double> damped = curvature.Clone();
         for (int i = 0; i < damped.RowCount; i++)
         {
-            damped[i, i] *= 1 + damping;
+            damped[i, i] += damping * information[i, i];
         }
 
         return damped;
+    }
+
+    /// <summary>What the second derivatives of the rows add to the curvature, by differences of their exact slopes.</summary>
+    private Matrix<double> Bending(double[] point, RowPoint[] here)
+    {
+        const double Step = 1e-4;
+        Matrix<double> bending = Matrix<double>.Build.Dense(point.Length, point.Length);
+        double[] aside = [.. point];
+        for (int i = 0; i < rows.Count; i++)
+        {
+            VisitRow row = rows[i];
+            double pull = row.PassFail
+                ? -Probit.Slope(here[i].Value)
+                : (here[i].Value - row.Measured) / (here[i].Uncertainty * here[i].Uncertainty);
+            foreach (int place in row.Unknowns)
+            {
+                aside[place] = point[place] + Step;
+                double[] above = At(row, unknowns, aside, row.Measured).Slopes;
+                aside[place] = point[place] - Step;
+                double[] below = At(row, unknowns, aside, row.Measured).Slopes;
+                aside[place] = point[place];
+                for (int j = 0; j < above.Length; j++)
+                {
+                    double half = 0.5 * pull * (above[j] - below[j]) / (2 * Step);
+                    bending[place, row.Unknowns[j]] += half;
+                    bending[row.Unknowns[j], place] += half;
+                }
+            }
+        }
+
+        return bending;
     }
 
     /// <summary>What is made least, with the uncertainties of one point.</summary>

@@ -11,6 +11,7 @@ internal sealed class JointSolution
 
     private readonly IReadOnlyList<VisitRow> rows;
     private readonly JointFit.RowPoint[] at;
+    private readonly Dictionary<int, double> foretold = [];
 
     internal JointSolution(
         IReadOnlyList<Unknown> unknowns,
@@ -23,9 +24,15 @@ internal sealed class JointSolution
         this.rows = rows;
         this.at = at;
         Unknowns = unknowns;
-        Point = point;
-        Information = information;
         Covariance = information.Inverse();
+        Point = point;
+        if (rows.Any(r => r.PassFail))
+        {
+            PassFailMoments moments = new(rows, at, information);
+            (Point, Covariance) = moments.From(point);
+            foretold = moments.Foretold;
+        }
+
         BroadCovariance = JointFit.PriorInformation(unknowns, broad: true).Inverse();
         for (int i = 0; i < unknowns.Count; i++)
         {
@@ -46,15 +53,14 @@ internal sealed class JointSolution
 
     internal IReadOnlyList<Unknown> Unknowns { get; }
 
+    /// <summary>Mean of the unknowns: the most probable point where nothing is pass and fail.</summary>
     internal double[] Point { get; }
-
-    internal Matrix<double> Information { get; }
 
     internal Matrix<double> Covariance { get; }
 
     internal Matrix<double> BroadCovariance { get; }
 
-    /// <summary>Squared residuals of measured numbers and of priors.</summary>
+    /// <summary>Squared residuals of measured numbers and of priors, at the most probable point.</summary>
     internal double ChiSquare { get; }
 
     /// <summary>How many numbers were measured: the degrees of freedom, as each unknown has a prior.</summary>
@@ -76,6 +82,11 @@ internal sealed class JointSolution
     /// </summary>
     private double Distance(int index)
     {
+        if (foretold.TryGetValue(index, out double outcome))
+        {
+            return outcome;
+        }
+
         VisitRow row = rows[index];
         JointFit.RowPoint here = at[index];
         double ofRow = 0;
@@ -85,12 +96,6 @@ internal sealed class JointSolution
             {
                 ofRow += here.Slopes[i] * here.Slopes[j] * Covariance[row.Unknowns[i], row.Unknowns[j]];
             }
-        }
-
-        if (row.PassFail)
-        {
-            double without = ofRow / Math.Max(LeastRedundancy, 1 - (Probit.Curvature(here.Value) * ofRow));
-            return (here.Value - (without * Probit.Slope(here.Value))) / Math.Sqrt(1 + without);
         }
 
         double redundancy = 1 - (ofRow / (here.Uncertainty * here.Uncertainty));

@@ -24,7 +24,7 @@ internal sealed class LockedPullRow(
     internal override bool PassFail => !slid;
 
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at) =>
-        slid ? contact.Holds(at) : Probit.Within((contact.Holds(at) - Measured) * (1 / (relative * Measured)));
+        slid ? contact.Holds(at) : Probit.Within(Probit.LogMargin(contact.Holds(at) * (1 / Measured)) * (1 / relative));
 
     internal override double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value) => slid ? relative * value : 1;
 }

@@ -43,6 +43,17 @@ internal static class Probit
     /// <summary>Expected curvature before the outcome is known.</summary>
     internal static double ExpectedCurvature(double distance) => Slope(distance) * Slope(-distance);
 
+    /// <summary>
+    /// Logarithm of what a contact holds over what is asked; below a twentieth, where the belt as good as hangs loose, its
+    /// tangent, so that loose belts differ as well.
+    /// </summary>
+    internal static Dual<Lanes> LogMargin(Dual<Lanes> margin)
+    {
+        const double Loose = 0.05;
+        Dual<Lanes> taut = Dual<Lanes>.Log(Dual<Lanes>.Max(Loose, Dual<Lanes>.Min(margin, double.MaxValue)));
+        return Dual<Lanes>.IfLess(margin, Loose, ((margin - Loose) * (1 / Loose)) + Math.Log(Loose), taut);
+    }
+
     /// <summary>The distance, kept finite.</summary>
     internal static Dual<Lanes> Within(Dual<Lanes> distance) =>
         Dual<Lanes>.Min(Farthest, Dual<Lanes>.Max(-Farthest, distance));

@@ -3,7 +3,7 @@ using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Service.Estimation.Joint;
 
-/// <summary>A test for slip under the test demand: the least margin of one contact or of both against 1.</summary>
+/// <summary>A test for slip under the test demand: the least margin of one contact or of both against 1, in logarithms.</summary>
 internal sealed class SlipRow(
     int happened,
     string name,
@@ -18,8 +18,8 @@ internal sealed class SlipRow(
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at)
     {
         OutputNumbers<Dual<Lanes>> point = model.Run(at);
-        Dual<Lanes> belt = (point.BeltMargin - 1) * (1 / spread);
-        Dual<Lanes> drive = (point.DriveBeltMargin - 1) * (1 / spread);
+        Dual<Lanes> belt = Probit.LogMargin(point.BeltMargin) * (1 / spread);
+        Dual<Lanes> drive = Probit.LogMargin(point.DriveBeltMargin) * (1 / spread);
         Dual<Lanes> holds = contacts switch
         {
             (true, true) => Probit.Both(belt, drive),

@@ -151,9 +151,16 @@ public sealed class VisitEstimate
         ArgumentNullException.ThrowIfNull(visit);
         VisitOptions used = options ?? VisitOptions.Default;
         VisitRows walked = new(visit, used);
-        return new JointFit(walked.Unknowns.All, walked.Rows).Solve() is { } settled
+        JointFit fit = new(walked.Unknowns.All, walked.Rows);
+        return fit.Solve() is { } settled
             ? new VisitEstimate(visit, used, walked, settled)
-            : new Shortfall(Reason.NotObservable, "joint estimate: the fit does not settle");
+            : new Shortfall(
+                Reason.NotObservable,
+                "joint estimate: the fit does not settle; its step",
+                JointFit.Allowed,
+                fit.Remaining,
+                "sigma"
+            );
     }
 
     /// <summary>The interval that holds a quantity with 95 % probability.</summary>

@@ -1,3 +1,4 @@
+using TreadmillMech.Service;
 using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 
@@ -6,15 +7,23 @@ namespace TreadmillMech.Tests.Service.Joint;
 /// <summary>Many visits to drawn machines, and how often the stated 95 % intervals hold the truth.</summary>
 internal sealed class Coverage
 {
-    internal const int Visits = 1000;
 
-    private int seed;
+    /// <summary>Every interval is stated, however near to its prior.</summary>
+    internal static VisitOptions All { get; } =
+        VisitOptions.Default with
+        {
+            ObservedShare = VisitOptions.Default.ObservedShare with { Value = 0.999 },
+        };
 
-    internal Coverage(int firstSeed) => seed = firstSeed;
+    private readonly int visits;
+    private double fit;
+
+    // One stream for all visits: the first numbers of neighbouring seeds are not independent of each other.
+    private readonly Random random = new(20);
+
+    private Coverage(int visits) => this.visits = visits;
 
     internal Dictionary<VisitQuantity, (int Stated, int Held)> Counts { get; } = [];
-
-    internal List<double> Why { get; } = [];
 
     internal int Settled { get; private set; }
 
@@ -22,40 +31,51 @@ internal sealed class Coverage
 
     internal int Contradicting { get; private set; }
 
-    internal double MeanFitProbability { get; private set; }
+    internal double MeanFitProbability => fit / Settled;
 
     /// <summary>Goes through the visits; the truth is asked for after the last event of each.</summary>
     internal static Coverage Of(
-        int firstSeed,
+        int visits,
         Func<Truth, IEnumerable<VisitEvent>> visit,
         Func<Truth, IEnumerable<(VisitQuantity Quantity, double Value)>> truths,
-        double hubSpring = double.PositiveInfinity
+        double hubSpring = double.PositiveInfinity,
+        bool directDrive = false,
+        VisitOptions? options = null
     )
     {
-        Coverage found = new(firstSeed);
-        for (int i = 0; i < Visits; i++)
+        Coverage found = new(visits);
+        Treadmill machine = Machines.Plain with { DriveBelt = directDrive ? null : Machines.Plain.DriveBelt };
+        for (int i = 0; i < visits; i++)
         {
-            Truth truth = found.Next(hubSpring);
+            Truth truth = found.Next(hubSpring, directDrive);
             VisitEvent[] events = [.. visit(truth)];
-            if (VisitEstimate.Of(Service.Visits.Make(Machines.Plain, events)).Is(out VisitEstimate? estimate))
+            if (VisitEstimate.Of(Visits.Make(machine, events), options).Is(out VisitEstimate? estimate))
             {
                 found.Count(estimate, truths(truth));
             }
-            else
-            {
-                found.Why.Add(VisitEstimate.Of(Service.Visits.Make(Machines.Plain, events)).Missing.Available);
-            }
         }
 
-        found.MeanFitProbability /= Visits;
         return found;
     }
+
+    /// <summary>
+    /// Whether 93 to 97 % of the intervals hold the truth, twice the binomial error of so many visits aside.
+    /// </summary>
+    internal void IsHonest(params VisitQuantity[] quantities) =>
+        Assert.All(
+            quantities,
+            quantity =>
+            {
+                double error = 2 * Math.Sqrt(0.95 * 0.05 / Counts[quantity].Stated);
+                Assert.InRange(Held(quantity), 0.93 - error, 0.97 + error);
+            }
+        );
 
     /// <summary>Share of stated intervals that hold the truth.</summary>
     internal double Held(VisitQuantity quantity) => (double)Counts[quantity].Held / Counts[quantity].Stated;
 
     /// <summary>Share of visits in which the quantity is stated at all.</summary>
-    internal double Stated(VisitQuantity quantity) => (double)Counts[quantity].Stated / Visits;
+    internal double Stated(VisitQuantity quantity) => (double)Counts[quantity].Stated / visits;
 
     public override string ToString() =>
         string.Join(
@@ -63,15 +83,15 @@ internal sealed class Coverage
             Counts.Select(c => FormattableString.Invariant($"{c.Key} {Held(c.Key):0.000} of {c.Value.Stated}"))
         )
         + FormattableString.Invariant(
-            $"; settled {Settled} {string.Join(' ', Why.Take(12))}, contradicting {Contradicting} of {Readings}, fit {MeanFitProbability:0.000}"
+            $"; settled {Settled}, contradicting {Contradicting} of {Readings}, fit {MeanFitProbability:0.000}"
         );
 
-    private Truth Next(double hubSpring)
+    private Truth Next(double hubSpring, bool directDrive)
     {
         Truth truth;
         do
         {
-            truth = new(seed++, hubSpring);
+            truth = new(random, hubSpring, directDrive);
         } while (!truth.Possible);
 
         return truth;
@@ -82,7 +102,7 @@ internal sealed class Coverage
         Settled++;
         Readings += estimate.Misfits.Length;
         Contradicting += estimate.Contradicting.Length;
-        MeanFitProbability += estimate.FitProbability;
+        fit += estimate.FitProbability;
         foreach ((VisitQuantity quantity, double value) in truths)
         {
             (int stated, int held) = Counts.GetValueOrDefault(quantity);

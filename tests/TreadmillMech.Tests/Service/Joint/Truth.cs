@@ -25,9 +25,12 @@ internal sealed class Truth
     private double turns;
     private int deck;
 
-    internal Truth(int seed, double hubSpring = double.PositiveInfinity)
+    private readonly bool direct;
+
+    internal Truth(Random random, double hubSpring = double.PositiveInfinity, bool directDrive = false)
     {
-        random = new(seed);
+        direct = directDrive;
+        this.random = random;
         Tension = Draw(2400 * Machines.Width, Priors.PriorTensionSpread.Value);
         PerWidth = Draw(8, Priors.PriorBeltStiffnessSpread.Value);
         Deck = [Draw(0.22, Priors.PriorDeckFrictionSpread.Value), Draw(0.18, Priors.FrictionAfterServiceSpread.Value)];
@@ -73,7 +76,7 @@ internal sealed class Truth
 
     internal LiftBench Bench { get; }
 
-    /// <summary>Whether parts can be that of any machine; others are drawn again by the next seed.</summary>
+    /// <summary>Whether parts can be that of any machine; others are drawn again.</summary>
     internal bool Possible =>
         PerWidth is > 1 and < 40
         && Deck.All(d => d is > 0.02 and < 1)
@@ -105,7 +108,13 @@ internal sealed class Truth
             BeltDrag = Force.FromNewtons(Drag[deck]),
             DriveRoller = Machines.Known.DriveRoller with { Friction = Roller },
             TakeUp = Machines.Known.TakeUp with { LeftTurns = turns, RightTurns = turns },
-            DriveBelt = Machines.Known.DriveBelt! with { Tension = Force.FromNewtons(DriveBelt), Friction = Rib },
+            DriveBelt = direct
+                ? null
+                : Machines.Known.DriveBelt! with
+                {
+                    Tension = Force.FromNewtons(DriveBelt),
+                    Friction = Rib,
+                },
             Motor = new()
             {
                 Constant = TreadmillMech.MotorConstant.FromVoltSecondsPerRadian(Constant),
@@ -193,10 +202,24 @@ internal sealed class Truth
     /// <summary>Held where both contacts do, each at a margin of its own about 1.</summary>
     internal SlipTestReading SlipTest()
     {
+        (bool belt, bool drive) = Slips();
+        return belt || drive ? Happened.Slips : Happened.Holds;
+    }
+
+    /// <summary>Speeds under load: a contact that slips does so by 5 %.</summary>
+    internal SpeedReading SpeedsUnder()
+    {
+        (bool belt, bool drive) = Slips();
+        return Happened.SpeedsUnder(drive ? 0.05 : 0, belt ? 0.05 : 0);
+    }
+
+    private (bool Belt, bool Drive) Slips()
+    {
         OperatingPoint point = Point;
-        bool holds =
-            point.BeltMargin.Or(0) > Math.Exp(0.1 * Normal()) && point.DriveBeltMargin.Or(0) > Math.Exp(0.1 * Normal());
-        return holds ? Happened.Holds : Happened.Slips;
+        return (
+            point.BeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal()),
+            !direct && point.DriveBeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal())
+        );
     }
 
     private double Noisy(double value, double relative) => value * (1 + (relative * Normal()));

@@ -26,6 +26,7 @@ internal sealed class JointSolution
         Unknowns = unknowns;
         Covariance = information.Inverse();
         Point = point;
+        SureCovariance = WithoutAmbiguous(information).Inverse();
         if (rows.Any(r => r.PassFail))
         {
             PassFailMoments moments = new(rows, at, information);
@@ -58,7 +59,11 @@ internal sealed class JointSolution
 
     internal Matrix<double> Covariance { get; }
 
+    /// <summary>Covariance of the broad priors alone.</summary>
     internal Matrix<double> BroadCovariance { get; }
+
+    /// <summary>Covariance without the readings that have two explanations.</summary>
+    internal Matrix<double> SureCovariance { get; }
 
     /// <summary>Squared residuals of measured numbers and of priors, at the most probable point.</summary>
     internal double ChiSquare { get; }
@@ -74,6 +79,20 @@ internal sealed class JointSolution
         {
             yield return (rows[i], at[i].Value, at[i].Uncertainty, Distance(i));
         }
+    }
+
+    private Matrix<double> WithoutAmbiguous(Matrix<double> information)
+    {
+        Matrix<double> sure = information.Clone();
+        for (int i = 0; i < rows.Count; i++)
+        {
+            if (rows[i].Ambiguous)
+            {
+                JointFit.Add(sure, rows[i], in at[i], -Probit.Curvature(at[i].Value));
+            }
+        }
+
+        return sure;
     }
 
     /// <summary>

@@ -36,10 +36,11 @@ internal sealed class QuantityTable(VisitRows rows, JointSolution solution, doub
 
         double spread = Spread(solution.Covariance, told.Gradient);
         double broad = Spread(solution.BroadCovariance, told.Gradient);
+        double sure = Math.Max(spread, Spread(solution.SureCovariance, told.Gradient));
         return
             !(told.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, told.Value, told.Unit)
-            : spread > observedShare * broad
-                ? new Shortfall(Reason.NotObservable, quantity.ToString(), observedShare, spread / broad, "of the prior")
+            : sure > observedShare * broad
+                ? new Shortfall(Reason.NotObservable, quantity.ToString(), observedShare, sure / broad, "of the prior")
             : new Estimate<double>(told.Value, spread);
     }
 

@@ -15,6 +15,8 @@ internal sealed class SlipRow(
 {
     internal override bool PassFail => true;
 
+    internal override bool Ambiguous => slipped && contacts.RunningBelt && contacts.DriveBelt;
+
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at)
     {
         OutputNumbers<Dual<Lanes>> point = model.Run(at);

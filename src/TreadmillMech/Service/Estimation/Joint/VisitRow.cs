@@ -28,6 +28,11 @@ internal abstract class VisitRow(int happened, string name, string unit, double 
     internal virtual bool PassFail => false;
 
     /// <summary>
+    /// Whether the reading has two explanations and does not say which: it counts, but tells of neither by itself.
+    /// </summary>
+    internal virtual bool Ambiguous => false;
+
+    /// <summary>
     /// The number to be expected; for pass and fail, the distance from the limit on the side of the outcome, over its
     /// standard deviation.
     /// </summary>

@@ -7,7 +7,6 @@ namespace TreadmillMech.Tests.Service.Joint;
 /// <summary>Many visits to drawn machines, and how often the stated 95 % intervals hold the truth.</summary>
 internal sealed class Coverage
 {
-
     /// <summary>Every interval is stated, however near to its prior.</summary>
     internal static VisitOptions All { get; } =
         VisitOptions.Default with

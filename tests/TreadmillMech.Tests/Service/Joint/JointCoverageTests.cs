@@ -103,12 +103,7 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
     [Fact]
     public void OfALadderOfSlipTestsOnADirectDrive()
     {
-        Coverage found = Coverage.Of(
-            500,
-            Rungs,
-            t => [(VisitQuantity.BeltMargin, t.Margin)],
-            directDrive: true
-        );
+        Coverage found = Coverage.Of(500, Rungs, t => [(VisitQuantity.BeltMargin, t.Margin)], directDrive: true);
         output.WriteLine(found.ToString());
         Settled(found, 500);
         Assert.True(found.Stated(VisitQuantity.BeltMargin) > 0.4);
@@ -116,20 +111,15 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// Slip tests alone do not say which of two belts slips: two explanations, which one normal distribution cannot
-    /// hold. Margins are not stated then. The intervals behind them hold the truth in 91 %, those of them that look
-    /// narrow in two of three: hence the rule.
+    /// Slip tests alone do not say which of two belts slips: two explanations, which one normal distribution cannot hold.
+    /// No margin is stated then, rather than a narrow one that may be of the wrong belt.
     /// </summary>
     [Fact]
-    public void OfALadderThatDoesNotTellWhichBeltSlips()
+    public void OfALadderThatDoesNotTellWhichBeltSlipsNothingIsStated()
     {
         Coverage found = Coverage.Of(400, Rungs, t => [(VisitQuantity.BeltMargin, t.Margin)]);
-        output.WriteLine(found.ToString());
         Settled(found, 400);
-        Assert.Equal(0, found.Stated(VisitQuantity.BeltMargin), 0.02);
-        Coverage all = Coverage.Of(400, Rungs, t => [(VisitQuantity.BeltMargin, t.Margin)], options: Coverage.All);
-        output.WriteLine(all.ToString());
-        Assert.InRange(all.Held(VisitQuantity.BeltMargin), 0.85, 0.97);
+        Assert.Equal(0, found.Counts[VisitQuantity.BeltMargin].Stated);
     }
 
     /// <summary>

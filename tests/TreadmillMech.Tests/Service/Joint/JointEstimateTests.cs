@@ -62,9 +62,22 @@ public sealed class JointEstimateTests
     [Fact]
     public void ASlipThatIsNotLocatedTellsOfNoMargin()
     {
-        VisitEvent[] ladder = [Happened.Slips, Happened.Turned(0.25), Happened.Slips, Happened.Turned(0.25), Happened.Slips];
+        VisitEvent[] ladder =
+        [
+            Happened.Slips,
+            Happened.Turned(0.25),
+            Happened.Slips,
+            Happened.Turned(0.25),
+            Happened.Slips,
+        ];
         Assert.Equal(Reason.NotObservable, Of(Machines.Plain, ladder).BeltMargin.Missing.Why);
-        VisitEvent[] located = [Happened.SpeedsEmpty(), Happened.SpeedsUnder(0, 0.06), .. ladder, Happened.Turned(0.25)];
+        VisitEvent[] located =
+        [
+            Happened.SpeedsEmpty(),
+            Happened.SpeedsUnder(0, 0.06),
+            .. ladder,
+            Happened.Turned(0.25),
+        ];
         Treadmill direct = Machines.Plain with { DriveBelt = null };
         Assert.True(Of(direct, [.. ladder, Happened.Turned(0.25), Happened.Holds]).BeltMargin.Found);
         Assert.Equal(

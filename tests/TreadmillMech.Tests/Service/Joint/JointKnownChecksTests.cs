@@ -63,7 +63,9 @@ public sealed class JointKnownChecksTests
                 ElectricResistance.FromOhms(1.03)
             )
             .Value;
-        Estimate<MotorConstant> joint = VisitEstimate.Of(Visits.Make(machine, low, high), sure).Value.MotorConstant.Value;
+        Estimate<MotorConstant> joint = VisitEstimate
+            .Of(Visits.Make(machine, low, high), sure)
+            .Value.MotorConstant.Value;
 
         // Here the currents are uncertain as well: 2 % of 1.1 A at 1.03 ohm is 0.02 V beside 0.4 V of meter and speed.
         Close.To(alone.Value.VoltSecondsPerRadian, joint.Value.VoltSecondsPerRadian, 1e-3);
@@ -78,8 +80,11 @@ public sealed class JointKnownChecksTests
         TensionEstimate tension = LiftTest.Evaluate(machine, [lift]).Value;
         Force pull = Force.FromNewtons(620);
         Estimate<double> alone = RollerFriction.FromLockedPull(machine, pull, tension.RestTension).Value;
-        Estimate<double> joint = Of(machine, lift.Lift, Happened.Locked(620, SlidContact.RunningBelt))
-            .DriveRollerFrictionNow.Value;
+        Estimate<double> joint = Of(
+            machine,
+            lift.Lift,
+            Happened.Locked(620, SlidContact.RunningBelt)
+        ).DriveRollerFrictionNow.Value;
         Same(alone, joint, f => f);
     }
 

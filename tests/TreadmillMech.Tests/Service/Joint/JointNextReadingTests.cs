@@ -47,7 +47,10 @@ public sealed class JointNextReadingTests
         ProposedReading lift = before.Proposed(NextReading.HighLift);
 
         // The force to be expected, asked for by a reading that says next to nothing.
-        LiftReading vague = Happened.Lift(50, 200) with { RelativeUncertainty = Ratio.FromDecimalFractions(1) };
+        LiftReading vague = Happened.Lift(50, 200) with
+        {
+            RelativeUncertainty = Ratio.FromDecimalFractions(1),
+        };
         double expected = Of(Machines.Plain, [.. read, vague]).Misfits[^1].Expected.Value.Value;
         VisitEstimate after = Of(Machines.Plain, [.. read, Happened.Lift(50, expected)]);
         Close.To(Relative(before.BeltMargin.Value), lift.MarginNow, 1e-9);
@@ -70,7 +73,10 @@ public sealed class JointNextReadingTests
     [Fact]
     public void APitchIsProposedOnlyWhereTheBeltsMassIsKnown()
     {
-        DriveBelt weighed = Machines.Plain.DriveBelt! with { MassPerLength = LinearDensity.FromKilogramsPerMeter(0.05) };
+        DriveBelt weighed = Machines.Plain.DriveBelt! with
+        {
+            MassPerLength = LinearDensity.FromKilogramsPerMeter(0.05),
+        };
         Assert.Contains(
             Of(Machines.Plain with { DriveBelt = weighed }).BestNextReading().Value,
             p => p.Reading == NextReading.SpanPitch

@@ -123,7 +123,13 @@ public sealed class JointScipyTests
             LoadedPull = Force.FromNewtons(loaded),
         };
 
-    private static MotorCurrentReading Current(LoadState state, double amperes, double speed, double volts, double radians) =>
+    private static MotorCurrentReading Current(
+        LoadState state,
+        double amperes,
+        double speed,
+        double volts,
+        double radians
+    ) =>
         Happened.Motor(state, amperes, speed) with
         {
             Voltage = ElectricPotential.FromVolts(volts),

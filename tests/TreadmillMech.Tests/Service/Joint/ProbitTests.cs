@@ -57,8 +57,7 @@ public sealed class ProbitTests
     }
 
     [Fact]
-    public void AnInfiniteMarginLeavesTheOtherAlone() =>
-        Assert.Equal(-2.5, Both(double.PositiveInfinity, -2.5), 1e-9);
+    public void AnInfiniteMarginLeavesTheOtherAlone() => Assert.Equal(-2.5, Both(double.PositiveInfinity, -2.5), 1e-9);
 
     [Theory]
     [InlineData(-2)]

@@ -93,7 +93,8 @@ internal sealed class Truth
     internal double NoLoadPull => Drag[deck] + (MotorFriction * Ratio / Radius);
 
     /// <summary>Slope of the strand's lean left out: 2.8470 m by hand from pi (r1 + r2) + 2 C + (r1 - r2)^2/C.</summary>
-    private static double Loop => (Math.PI * (0.026 + 0.0235)) + (2 * Machines.Centres) + (0.0025 * 0.0025 / Machines.Centres);
+    private static double Loop =>
+        (Math.PI * (0.026 + 0.0235)) + (2 * Machines.Centres) + (0.0025 * 0.0025 / Machines.Centres);
 
     internal double Margin => Point.BeltMargin.Or(0);
 
@@ -144,8 +145,7 @@ internal sealed class Truth
         return Happened.Cleaned(CleanedPlace.Deck);
     }
 
-    internal LiftReading Lift(double height) =>
-        Bench.Lift(height, turns, 0.0005 * Normal(), 0.02 * Normal()).Lift;
+    internal LiftReading Lift(double height) => Bench.Lift(height, turns, 0.0005 * Normal(), 0.02 * Normal()).Lift;
 
     /// <param name="kilograms">The mass on the belt.</param>
     /// <param name="exponent">Power of the load that the friction force goes with, as at the user's mass; 1 for Coulomb's.</param>

@@ -257,9 +257,7 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
         for (int i = 0; i < rows.Count; i++)
         {
             VisitRow row = rows[i];
-            double weight = row.PassFail
-                ? Probit.Curvature(at[i].Value)
-                : 1 / (at[i].Uncertainty * at[i].Uncertainty);
+            double weight = row.PassFail ? Probit.Curvature(at[i].Value) : 1 / (at[i].Uncertainty * at[i].Uncertainty);
             double pull = row.PassFail ? -Probit.Slope(at[i].Value) : (at[i].Value - row.Measured) * weight;
             Add(information, row, in at[i], weight);
             for (int j = 0; j < at[i].Slopes.Length; j++)

@@ -62,7 +62,7 @@ internal sealed class JointSolution
     /// <summary>Covariance of the broad priors alone.</summary>
     internal Matrix<double> BroadCovariance { get; }
 
-    /// <summary>Covariance without the readings that have two explanations.</summary>
+    /// <summary>Covariance without the readings of two contacts at once.</summary>
     internal Matrix<double> SureCovariance { get; }
 
     /// <summary>Squared residuals of measured numbers and of priors, at the most probable point.</summary>

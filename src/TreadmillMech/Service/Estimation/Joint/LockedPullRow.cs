@@ -6,13 +6,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// A locked pull and one of its contacts: where it slid, the pull is what the contact holds; where it did not, the
 /// contact holds more.
 /// </summary>
-internal sealed class LockedPullRow(
-    int happened,
-    LockedContact contact,
-    double pull,
-    bool slid,
-    double relative
-)
+internal sealed class LockedPullRow(int happened, LockedContact contact, double pull, bool slid, double relative)
     : VisitRow(
         happened,
         slid ? $"locked pull, {contact.Name} slid" : $"locked pull, {contact.Name} held",

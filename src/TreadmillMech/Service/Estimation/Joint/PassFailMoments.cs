@@ -12,11 +12,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// (expectation propagation: Minka 2001; the moments of a probit: Rasmussen and Williams, Gaussian Processes for Machine
 /// Learning, section 3.6; both from memory). Of one outcome on a linear model it is exact.
 /// </remarks>
-internal sealed class PassFailMoments(
-    IReadOnlyList<VisitRow> rows,
-    JointFit.RowPoint[] at,
-    Matrix<double> information
-)
+internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.RowPoint[] at, Matrix<double> information)
 {
     private const int MostSweeps = 200;
     private const double Share = 0.5;

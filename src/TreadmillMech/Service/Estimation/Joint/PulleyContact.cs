@@ -26,6 +26,7 @@ internal sealed class PulleyContact(LoopGeometry loop, Tensioning tensioning, in
             Tensioning.TightSideIdler => DriveBeltLaws.CapacityOfTightSide(at[0], ratio),
             _ => DriveBeltLaws.CapacityOfTensionSum(2 * at[0], ratio),
         };
-        return holds / DriveBeltLaws.CircumferentialForce<Real>(1, loop.DriveRadius, 0.5 * x.RollerPulleyDiameter).Value;
+        return holds
+            / DriveBeltLaws.CircumferentialForce<Real>(1, loop.DriveRadius, 0.5 * x.RollerPulleyDiameter).Value;
     }
 }

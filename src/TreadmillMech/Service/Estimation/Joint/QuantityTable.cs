@@ -37,8 +37,7 @@ internal sealed class QuantityTable(VisitRows rows, JointSolution solution, doub
         double spread = Spread(solution.Covariance, told.Gradient);
         double broad = Spread(solution.BroadCovariance, told.Gradient);
         double sure = Math.Max(spread, Spread(solution.SureCovariance, told.Gradient));
-        return
-            !(told.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, told.Value, told.Unit)
+        return !(told.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, told.Value, told.Unit)
             : sure > observedShare * broad
                 ? new Shortfall(Reason.NotObservable, quantity.ToString(), observedShare, sure / broad, "of the prior")
             : new Estimate<double>(told.Value, spread);

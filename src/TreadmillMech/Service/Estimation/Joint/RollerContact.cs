@@ -5,13 +5,25 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Service.Estimation.Joint;
 
 /// <summary>The running belt on its standing roller: tension, stiffness, friction of the roller.</summary>
-internal sealed class RollerContact(LoopGeometry loop, bool rear, double lengthening, int tension, int stiffness, int roller)
-    : LockedContact("running belt", tension, stiffness, roller)
+internal sealed class RollerContact(
+    LoopGeometry loop,
+    bool rear,
+    double lengthening,
+    int tension,
+    int stiffness,
+    int roller
+) : LockedContact("running belt", tension, stiffness, roller)
 {
     internal override Dual<Lanes> Holds(ReadOnlySpan<Dual<Lanes>> at)
     {
         MachineNumbers<Real> x = loop.Numbers;
-        Real distance = LoadStage.Distance(0.5 * loop.Span, 0.5 * loop.DriveRadius * loop.DriveWrap, loop.Span, loop.Length, rear);
+        Real distance = LoadStage.Distance(
+            0.5 * loop.Span,
+            0.5 * loop.DriveRadius * loop.DriveWrap,
+            loop.Span,
+            loop.Length,
+            rear
+        );
         Dual<Lanes> share = TractionLaws.LoadShare(
             distance.Value,
             loop.Length.Value,

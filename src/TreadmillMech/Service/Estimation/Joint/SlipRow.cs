@@ -15,7 +15,7 @@ internal sealed class SlipRow(
 {
     internal override bool PassFail => true;
 
-    internal override bool Ambiguous => slipped && contacts.RunningBelt && contacts.DriveBelt;
+    internal override bool Ambiguous => contacts.RunningBelt && contacts.DriveBelt;
 
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at)
     {

@@ -28,7 +28,8 @@ internal abstract class VisitRow(int happened, string name, string unit, double 
     internal virtual bool PassFail => false;
 
     /// <summary>
-    /// Whether the reading has two explanations and does not say which: it counts, but tells of neither by itself.
+    /// Whether the reading is of two contacts at once and does not say which of them decided: it counts, but no quantity
+    /// is taken as told by it.
     /// </summary>
     internal virtual bool Ambiguous => false;
 

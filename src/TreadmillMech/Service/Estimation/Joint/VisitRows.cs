@@ -155,14 +155,7 @@ internal sealed class VisitRows
 
     internal SpanRow? Span(int index, double hertz, double? span, double relative) =>
         visit.Machine.DriveBelt is { MassPerLength: { } mass }
-            ? new(
-                index,
-                hertz,
-                Si.MassPerLength.ToSi(mass),
-                span ?? PulleySpan(),
-                relative,
-                Unknowns.DriveBelt[^1]
-            )
+            ? new(index, hertz, Si.MassPerLength.ToSi(mass), span ?? PulleySpan(), relative, Unknowns.DriveBelt[^1])
             : null;
 
     internal SlipRow Slip(int index, string name, bool slipped, bool runningBelt, bool driveBelt) =>
@@ -295,7 +288,9 @@ internal sealed class VisitRows
 
                 break;
             case CoastDownReading:
-                LeftOut.Add(new(index, "coast-down", "The turning masses, and whether the motor brakes, are not known."));
+                LeftOut.Add(
+                    new(index, "coast-down", "The turning masses, and whether the motor brakes, are not known.")
+                );
                 break;
             case MainsCurrentReading:
                 LeftOut.Add(new(index, "mains current", "It goes with power and an unknown power factor; read power."));

@@ -137,7 +137,14 @@ internal sealed class VisitUnknowns
                 broad: options.PriorDeckFrictionSpread
             )
         );
-        all.Add(all[Drag[^1]] with { Name = "BeltDrag" + after, Spread = options.BeltDragChange.Value, TiedTo = Drag[^1] });
+        all.Add(
+            all[Drag[^1]] with
+            {
+                Name = "BeltDrag" + after,
+                Spread = options.BeltDragChange.Value,
+                TiedTo = Drag[^1],
+            }
+        );
         Drag.Add(all.Count - 1);
     }
 

@@ -1,6 +1,4 @@
 using FsCheck.Xunit;
-using TreadmillMech.Parts;
-using TreadmillMech.Service;
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;

@@ -11,7 +11,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// Uncertainties that depend on the point are held within a step and renewed after it, and held for good after some
 /// steps, so that the steps come to an end where readings contradict each other.
 /// </remarks>
-internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<VisitRow> rows)
+internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyList<VisitRow> rows)
 {
     private const int MostSteps = 150;
     private const int FreeSteps = 60;
@@ -89,7 +89,7 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
     }
 
     /// <summary>One row at a point.</summary>
-    internal static RowPoint At(VisitRow row, IReadOnlyList<Unknown> unknowns, double[] point, double? measured)
+    internal static RowPoint At(VisitRow row, IReadOnlyList<VisitUnknown> unknowns, double[] point, double? measured)
     {
         Span<Dual<Lanes>> at = stackalloc Dual<Lanes>[Lanes.Count];
         at = at[..row.Unknowns.Length];
@@ -106,12 +106,12 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
     }
 
     /// <summary>Precision of the priors; of the broad ones as if nothing had been given.</summary>
-    internal static Matrix<double> PriorInformation(IReadOnlyList<Unknown> unknowns, bool broad)
+    internal static Matrix<double> PriorInformation(IReadOnlyList<VisitUnknown> unknowns, bool broad)
     {
         Matrix<double> information = Matrix<double>.Build.Dense(unknowns.Count, unknowns.Count);
         for (int i = 0; i < unknowns.Count; i++)
         {
-            Unknown one = unknowns[i];
+            VisitUnknown one = unknowns[i];
             bool tied = one.TiedTo >= 0;
             double spread = broad && !tied ? one.BroadSpread : one.Spread;
             double weight = 1 / (spread * spread);
@@ -128,9 +128,9 @@ internal sealed class JointFit(IReadOnlyList<Unknown> unknowns, IReadOnlyList<Vi
     }
 
     /// <summary>Distance of an unknown from the centre of its prior, over its spread.</summary>
-    internal static double OffPrior(IReadOnlyList<Unknown> unknowns, double[] point, int index)
+    internal static double OffPrior(IReadOnlyList<VisitUnknown> unknowns, double[] point, int index)
     {
-        Unknown one = unknowns[index];
+        VisitUnknown one = unknowns[index];
         return (point[index] - (one.TiedTo >= 0 ? point[one.TiedTo] : one.Centre)) / one.Spread;
     }
 

@@ -14,7 +14,7 @@ internal sealed class JointSolution
     private readonly Dictionary<int, double> foretold = [];
 
     internal JointSolution(
-        IReadOnlyList<Unknown> unknowns,
+        IReadOnlyList<VisitUnknown> unknowns,
         IReadOnlyList<VisitRow> rows,
         double[] point,
         JointFit.RowPoint[] at,
@@ -30,7 +30,7 @@ internal sealed class JointSolution
         if (rows.Any(r => r.PassFail))
         {
             PassFailMoments moments = new(rows, at, information);
-            (Point, Covariance) = moments.From(point);
+            (Point, Covariance) = moments.Around(point);
             foretold = moments.Foretold;
         }
 
@@ -52,7 +52,7 @@ internal sealed class JointSolution
         }
     }
 
-    internal IReadOnlyList<Unknown> Unknowns { get; }
+    internal IReadOnlyList<VisitUnknown> Unknowns { get; }
 
     /// <summary>Mean of the unknowns: the most probable point where nothing is pass and fail.</summary>
     internal double[] Point { get; }

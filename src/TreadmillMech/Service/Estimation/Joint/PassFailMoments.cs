@@ -23,7 +23,7 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
     /// </summary>
     internal Dictionary<int, double> Foretold { get; } = [];
 
-    internal (double[] Mean, Matrix<double> Covariance) From(double[] point)
+    internal (double[] Mean, Matrix<double> Covariance) Around(double[] point)
     {
         int[] sites = [.. Enumerable.Range(0, rows.Count).Where(i => rows[i].PassFail)];
         Vector<double>[] slopes = [.. sites.Select(i => Gradient(i, point.Length))];

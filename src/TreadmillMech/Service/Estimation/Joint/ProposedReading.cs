@@ -35,5 +35,7 @@ public sealed record ProposedReading
     /// minutes. By this the readings are ranked.
     /// </summary>
     public double GainPerMinute =>
-        (Math.Log(MarginNow / MarginAfter) + Math.Log(FrictionNow / FrictionAfter)) / Proposal.Minutes;
+        Proposal is { Minutes: var minutes }
+            ? (Math.Log(MarginNow / MarginAfter) + Math.Log(FrictionNow / FrictionAfter)) / minutes
+            : 0;
 }

@@ -9,7 +9,9 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// <remarks>
 /// <para>
 /// The most probable values given readings, priors and the model of the operating point. Measured numbers count by their
-/// uncertainty, pass and fail by the probability of the outcome. Covariance from the linearised model at that point.
+/// uncertainty, pass and fail by the probability of the outcome. Covariance from the linearised model at that point; where
+/// there is pass and fail, values and covariance are the moments of that linearised problem. The method, and how often its
+/// intervals held, is in docs/articles/joint-estimate.md.
 /// </para>
 /// <para>
 /// Sought as logarithms, so that no positive quantity comes out negative. Given values of the machine (stiffness, tension,
@@ -20,7 +22,8 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// </para>
 /// <para>
 /// The uncertainties hold as far as model, priors and stated uncertainties of the readings do. What every reading
-/// shares, such as a scale that reads high, or a frame that gives way without being told, is not in them.
+/// shares, such as a scale that reads high, or a frame that gives way without being told, is not in them. Loaded currents and
+/// powers are taken as read with hands off the rails and an ordinary gait.
 /// </para>
 /// </remarks>
 public sealed class VisitEstimate

@@ -43,11 +43,11 @@ internal abstract class VisitRow(int happened, string name, string unit, double 
     internal abstract double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value);
 
     /// <summary>The unknowns of this row at a point, each with slope in its own lane.</summary>
-    internal void Fill(IReadOnlyList<Unknown> table, ReadOnlySpan<double> point, Span<Dual<Lanes>> at)
+    internal void Fill(IReadOnlyList<VisitUnknown> table, ReadOnlySpan<double> point, Span<Dual<Lanes>> at)
     {
         for (int i = 0; i < unknowns.Length; i++)
         {
-            Unknown one = table[unknowns[i]];
+            VisitUnknown one = table[unknowns[i]];
             double coordinate = point[unknowns[i]];
             at[i] = new(
                 one.Natural(coordinate),

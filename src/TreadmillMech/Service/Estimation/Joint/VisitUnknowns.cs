@@ -13,7 +13,7 @@ internal sealed class VisitUnknowns
     /// <summary>Least centre of a given value: zero has no logarithm.</summary>
     private const double Least = 1e-3;
 
-    private readonly List<Unknown> all = [];
+    private readonly List<VisitUnknown> all = [];
     private readonly VisitOptions options;
 
     internal VisitUnknowns(Treadmill machine, VisitOptions options)
@@ -97,7 +97,7 @@ internal sealed class VisitUnknowns
         }
     }
 
-    internal IReadOnlyList<Unknown> All => all;
+    internal IReadOnlyList<VisitUnknown> All => all;
 
     internal int Tension { get; }
 

@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// <param name="Spread">Standard deviation of its prior, in that coordinate.</param>
 /// <param name="BroadSpread">The same as if nothing were given of it: what "told by the readings" is held against.</param>
 /// <param name="TiedTo">The unknown that its prior is centred on, for a value after work; -1 for none.</param>
-internal sealed record Unknown(
+internal sealed record VisitUnknown(
     string Name,
     bool Logarithmic,
     double Centre,

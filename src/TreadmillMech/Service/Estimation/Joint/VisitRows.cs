@@ -14,6 +14,7 @@ internal sealed class VisitRows
     private readonly VisitOptions options;
     private readonly LoopGeometry loop;
     private readonly List<VisitRow> rows = [];
+    private readonly HashSet<int> refused;
     private bool readSinceDeck = true;
     private bool readSinceRollers = true;
     private bool readSinceDriveBelt = true;
@@ -27,7 +28,7 @@ internal sealed class VisitRows
         loop = new(visit.Machine);
         Unknowns = new(visit.Machine, options);
         LeftOut = ReadingCheck.Refuse(visit, options);
-        HashSet<int> refused = [.. LeftOut.Select(r => r.Event)];
+        refused = [.. LeftOut.Select(r => r.Event)];
         Given();
         for (int i = 0; i < visit.Events.Length; i++)
         {
@@ -325,9 +326,14 @@ internal sealed class VisitRows
     /// <summary>Speeds under load tell of each contact that was read whether it slipped; both together say one of two.</summary>
     private void ReadSpeeds(int index, SpeedReading loaded)
     {
-        SpeedReading? unloaded =
-            visit.Events.Take(index).OfType<SpeedReading>().LastOrDefault(r => r.State == LoadState.Unloaded)
-            ?? visit.Events.OfType<SpeedReading>().FirstOrDefault(r => r.State == LoadState.Unloaded);
+        (int Place, SpeedReading Reading)[] empty =
+        [
+            .. visit
+                .Events.Select((e, i) => (Place: i, Reading: e as SpeedReading))
+                .Where(e => e.Reading?.State == LoadState.Unloaded && !refused.Contains(e.Place))
+                .Select(e => (e.Place, e.Reading!)),
+        ];
+        SpeedReading? unloaded = empty.LastOrDefault(e => e.Place < index).Reading ?? empty.FirstOrDefault().Reading;
         if (unloaded is null || !SlipLocation.Of(unloaded, loaded, options).Is(out SlipLocation? located))
         {
             return;

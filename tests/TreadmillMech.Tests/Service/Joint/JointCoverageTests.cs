@@ -36,7 +36,7 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
     public void OfCurrentsAlone()
     {
         Coverage found = Coverage.Of(
-            1000,
+            600,
             t =>
                 [
                     t.Current(LoadState.Unloaded, 1.5, voltage: true),
@@ -51,7 +51,7 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
                 ]
         );
         output.WriteLine(found.ToString());
-        Settled(found, 1000);
+        Settled(found, 600);
         found.IsHonest(VisitQuantity.DeckFrictionAsFound, VisitQuantity.MotorConstant, VisitQuantity.NoLoadPull);
 
         // Beyond three standard deviations lie 0.3 %; a chi square that is right has probabilities spread evenly.

@@ -153,6 +153,16 @@ public sealed class JointEstimateTests
     [Fact]
     public void AMissingVisitIsRefused() => Assert.Throws<ArgumentNullException>(() => VisitEstimate.Of(null!));
 
+    [Fact]
+    public void AQuantityThatIsNoneIsRefused()
+    {
+        VisitEstimate estimate = Of(Machines.Plain);
+        Assert.Throws<ArgumentOutOfRangeException>(() => estimate.Interval((VisitQuantity)99));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            estimate.Correlation(VisitQuantity.BeltMargin, (VisitQuantity)99)
+        );
+    }
+
     /// <summary>Any visit gives finite numbers or says why not; nothing throws.</summary>
     [Property(Arbitrary = [typeof(RandomVisit)], MaxTest = 150)]
     public void AnyVisitIsAnswered(RandomVisit random)

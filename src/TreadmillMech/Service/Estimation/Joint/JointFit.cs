@@ -15,13 +15,13 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 {
     private const int MostSteps = 150;
     private const int FreeSteps = 60;
-    private const int PlainSteps = 10;
+    private const int PlainSteps = 15;
     private const double LongestStep = 1;
     private const double MostDamping = 1e10;
 
     // Squared length of the step still to be made, in standard deviations, at which it has settled; the second where
     // kinks or rounding allow no better.
-    private const double Settled = 1e-19;
+    private const double Settled = 1e-16;
     private const double NearlySettled = 1e-8;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>

@@ -6,10 +6,31 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Service.Estimation.Joint;
 
 /// <summary>The quantities of a joint estimate as values with gradients by the unknowns.</summary>
-internal sealed class QuantityTable(VisitRows rows, JointSolution solution, double observedShare)
+internal sealed class QuantityTable
 {
+    private readonly VisitRows rows;
+    private readonly JointSolution solution;
+    private readonly double observedShare;
+    private readonly Answer<(double Value, string Unit, Vector<double> Gradient)>[] found;
+    private readonly Answer<Estimate<double>>[] told;
+
+    internal QuantityTable(VisitRows rows, JointSolution solution, double observedShare)
+    {
+        this.rows = rows;
+        this.solution = solution;
+        this.observedShare = observedShare;
+        found = [.. Enum.GetValues<VisitQuantity>().Select(Find)];
+        told = [.. Enum.GetValues<VisitQuantity>().Select(Tell)];
+    }
+
     /// <summary>Value, unit and gradient of a quantity; no answer where the machine has no such thing.</summary>
-    internal Answer<(double Value, string Unit, Vector<double> Gradient)> At(VisitQuantity quantity)
+    internal Answer<(double Value, string Unit, Vector<double> Gradient)> At(VisitQuantity quantity) =>
+        found[(int)quantity];
+
+    /// <summary>Value and standard uncertainty in SI units; no answer where the readings do not tell.</summary>
+    internal Answer<Estimate<double>> Told(VisitQuantity quantity) => told[(int)quantity];
+
+    private Answer<(double Value, string Unit, Vector<double> Gradient)> Find(VisitQuantity quantity)
     {
         if (Row(quantity) is not (var row, var unit))
         {
@@ -26,21 +47,20 @@ internal sealed class QuantityTable(VisitRows rows, JointSolution solution, doub
         return (at.Value, unit, gradient);
     }
 
-    /// <summary>Value and standard uncertainty in SI units; no answer where the readings do not tell.</summary>
-    internal Answer<Estimate<double>> Told(VisitQuantity quantity)
+    private Answer<Estimate<double>> Tell(VisitQuantity quantity)
     {
-        if (!At(quantity).Is(out (double Value, string Unit, Vector<double> Gradient) told))
+        if (!At(quantity).Is(out (double Value, string Unit, Vector<double> Gradient) at))
         {
             return At(quantity).Missing;
         }
 
-        double spread = Spread(solution.Covariance, told.Gradient);
-        double broad = Spread(solution.BroadCovariance, told.Gradient);
-        double sure = Math.Max(spread, Spread(solution.SureCovariance, told.Gradient));
-        return !(told.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, told.Value, told.Unit)
+        double spread = Spread(solution.Covariance, at.Gradient);
+        double broad = Spread(solution.BroadCovariance, at.Gradient);
+        double sure = Math.Max(spread, Spread(solution.SureCovariance, at.Gradient));
+        return !(at.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, at.Value, at.Unit)
             : sure > observedShare * broad
                 ? new Shortfall(Reason.NotObservable, quantity.ToString(), observedShare, sure / broad, "of the prior")
-            : new Estimate<double>(told.Value, spread);
+            : new Estimate<double>(at.Value, spread);
     }
 
     internal static double Spread(Matrix<double> covariance, Vector<double> gradient) =>

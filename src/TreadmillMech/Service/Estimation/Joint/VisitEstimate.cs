@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
+using TreadmillMech.Parts;
 using UnitsNet;
 
 namespace TreadmillMech.Service.Estimation.Joint;
@@ -168,10 +169,11 @@ public sealed class VisitEstimate
 
     /// <summary>The interval that holds a quantity with 95 % probability.</summary>
     /// <param name="quantity">The quantity.</param>
-    /// <returns>The interval; no answer where the quantity has none.</returns>
+    /// <returns>The interval; no answer where the readings do not tell, or the machine has no such thing.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>
     public Answer<QuantityInterval> Interval(VisitQuantity quantity) =>
         table
-            .Told(quantity)
+            .Told(Guard.Defined(quantity, nameof(quantity)))
             .Then(told =>
             {
                 string unit = table.At(quantity).Value.Unit is var si && si == "1" ? "" : si;
@@ -188,10 +190,15 @@ public sealed class VisitEstimate
     /// <param name="first">One quantity.</param>
     /// <param name="second">The other.</param>
     /// <returns>The correlation; no answer where the machine has no such thing.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not defined.</exception>
     public Answer<double> Correlation(VisitQuantity first, VisitQuantity second)
     {
-        Answer<(double Value, string Unit, Vector<double> Gradient)> one = table.At(first);
-        Answer<(double Value, string Unit, Vector<double> Gradient)> two = table.At(second);
+        Answer<(double Value, string Unit, Vector<double> Gradient)> one = table.At(
+            Guard.Defined(first, nameof(first))
+        );
+        Answer<(double Value, string Unit, Vector<double> Gradient)> two = table.At(
+            Guard.Defined(second, nameof(second))
+        );
         if (!one.Found || !two.Found)
         {
             return one.Found ? two.Missing : one.Missing;

@@ -4,7 +4,7 @@ using TreadmillMech.Parts;
 namespace TreadmillMech.Service;
 
 /// <summary>Limits, default uncertainties and habits that a review goes by, each with its source.</summary>
-public sealed record VisitOptions
+public sealed partial record VisitOptions
 {
     private const string Practice = "common practice, no source";
 
@@ -242,22 +242,6 @@ public sealed record VisitOptions
         get;
         init => field = Checked(value, "", 0.5, 1);
     } = new("share of the current limit", 0.95, "", Practice);
-
-    /// <summary>Relative standard uncertainty of a mains voltage.</summary>
-    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.2.</exception>
-    public Threshold MeterVoltage
-    {
-        get;
-        init => field = Checked(value, "", 0.0001, 0.2);
-    } = new("mains voltage", 0.005, "", Practice);
-
-    /// <summary>Relative standard uncertainty of a span's pitch.</summary>
-    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
-    public Threshold SpanPitch
-    {
-        get;
-        init => field = Checked(value, "", 0.0001, 0.5);
-    } = new("pitch of a span", 0.02, "", Practice);
 
     /// <summary>Relative standard uncertainty of the slowing in a coast-down.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>

@@ -44,20 +44,20 @@ public sealed partial class NeverSayTests
     [Fact]
     public void TheVisitsReachEveryKindOfAdvice()
     {
-        VisitSheet[] sheets = [.. RandomVisit.Arbitrary().Generator.Sample(3000).Select(v => VisitReview.Of(v.Visit))];
-        Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 20, 3000);
+        VisitSheet[] sheets = [.. RandomVisit.Arbitrary().Generator.Sample(12_000).Select(v => VisitReview.Of(v.Visit))];
+        Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 20, 12_000);
         foreach (Subject subject in Enum.GetValues<Subject>().Except([Subject.Motor]))
         {
-            Assert.InRange(sheets.Count(s => !s.Silent(subject)), 20, 3000);
+            Assert.InRange(sheets.Count(s => !s.Silent(subject)), 20, 12_000);
         }
 
         foreach (Verdict verdict in Enum.GetValues<Verdict>())
         {
-            Assert.InRange(sheets.Count(s => s.Verdict == verdict), 20, 3000);
+            Assert.InRange(sheets.Count(s => s.Verdict == verdict), 20, 12_000);
         }
 
-        Assert.InRange(sheets.Count(s => s.Ladder.Skip(1).Any(r => r.Tension.Found)), 20, 3000);
-        Assert.InRange(sheets.Count(s => s.Refused.Length > 0), 20, 3000);
+        Assert.InRange(sheets.Count(s => s.Ladder.Skip(1).Any(r => r.Tension.Found)), 20, 12_000);
+        Assert.InRange(sheets.Count(s => s.Refused.Length > 0), 20, 12_000);
     }
 
     [Property]

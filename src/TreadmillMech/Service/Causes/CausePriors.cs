@@ -31,4 +31,10 @@ internal static class CausePriors
     private static readonly double Sum = Weights.Values.Sum();
 
     internal static double Of(Cause cause) => Weights[cause] / Sum;
+
+    /// <summary>The prior on a machine: what has no drive belt has none that is slack, glazed or cracked.</summary>
+    internal static double On(Treadmill machine, Cause cause) =>
+        machine.DriveBelt is null && cause is (Cause.DriveBeltSlack or Cause.DriveBeltGlazed or Cause.DriveBeltCracked)
+            ? 0
+            : Of(cause);
 }

@@ -17,7 +17,12 @@ internal static class CauseRanking
     {
         Cause[] causes = Enum.GetValues<Cause>();
         Evidence[] evidence = [.. Everything(facts)];
-        double[] score = [.. causes.Select(c => Math.Log(CausePriors.Of(c)) + evidence.Sum(e => e.LogLikelihood(c)))];
+        double[] score =
+        [
+            .. causes.Select(c =>
+                Math.Log(CausePriors.On(facts.Visit.Machine, c)) + evidence.Sum(e => e.LogLikelihood(c))
+            ),
+        ];
         double most = score.Max();
         double sum = score.Sum(s => Math.Exp(s - most));
         double[] probability = [.. score.Select(s => Math.Exp(s - most) / sum)];

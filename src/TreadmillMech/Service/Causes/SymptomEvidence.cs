@@ -16,7 +16,7 @@ internal static class SymptomEvidence
                 (Cause.DriveBeltCracked, 0.3),
                 (Cause.PulleyLoose, 0.1)
             ),
-            "It squeals high, as a drive belt does.",
+            "It squeals high.",
             "No squeal."
         ),
         [Symptom.Rumble] = (

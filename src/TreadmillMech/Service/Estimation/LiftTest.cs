@@ -10,8 +10,6 @@ namespace TreadmillMech.Service.Estimation;
 public static class LiftTest
 {
     private const double MisfitOfContradiction = 3;
-    private const double KnownStiffnessSpread = 0.05;
-    private const double ObservedShare = 0.5;
 
     // The ranges that the parts accept, see Treadmill.RestTension and RunningBelt.RelaxedForcePerWidth.
     private const double LargestTension = 20000;
@@ -120,7 +118,7 @@ public static class LiftTest
 
         double perWidth = Math.Exp(best[1]) / model.StiffnessOfUnitForce;
         double spread = Math.Sqrt(covariance[1, 1]);
-        bool observed = model.StiffnessKnown || spread < ObservedShare * model.PriorSpread;
+        bool observed = model.StiffnessKnown || spread < model.ObservedShare * model.PriorSpread;
         if (tension > LargestTension)
         {
             return new Shortfall(Reason.NotInRange, "RestTension", LargestTension, tension, "N");
@@ -148,18 +146,16 @@ public static class LiftTest
         private readonly List<Row> rows = [];
         private readonly double priorLogarithm;
         private readonly LoopGeometry loop;
-        private readonly double compliance;
         private readonly double weight;
 
         internal LiftModel(Treadmill machine, IReadOnlyList<LiftAtTurns> lifts, VisitOptions options)
         {
             loop = new(machine);
             MachineNumbers<Real> x = loop.Numbers;
-            compliance = x.DriveHubCompliance + x.TailHubCompliance;
             weight = x.BeltMassPerArea * x.BeltWidth * Gravity.Standard;
             StiffnessOfUnitForce = BeltLaws.Stiffness<Real>(1, x.BeltWidth);
             StiffnessKnown = machine.Belt.RelaxedForcePerWidth is not null;
-            PriorSpread = StiffnessKnown ? KnownStiffnessSpread : options.PriorBeltStiffnessSpread.Value;
+            PriorSpread = StiffnessKnown ? options.GivenValueSpread.Value : options.PriorBeltStiffnessSpread.Value;
             double prior = machine.Belt.RelaxedForcePerWidth is { } known
                 ? Si.ForcePerLength.ToSi(known)
                 : options.PriorBeltStiffness.Value;
@@ -178,6 +174,7 @@ public static class LiftTest
             }
 
             HeightUncertainty = options.LiftHeight.Value;
+            ObservedShare = options.ObservedShare.Value;
         }
 
         internal double StiffnessOfUnitForce { get; }
@@ -185,6 +182,8 @@ public static class LiftTest
         internal bool StiffnessKnown { get; }
 
         internal double PriorSpread { get; }
+
+        internal double ObservedShare { get; }
 
         /// <summary>Tension as if the belt did not stretch, from the first lift; stiffness at the prior.</summary>
         internal Vector<double> Start =>
@@ -218,21 +217,8 @@ public static class LiftTest
             return (residuals, derivatives);
         }
 
-        private Dual<Real> Force(Row row, Dual<Real> tension, Dual<Real> logarithm, Dual<Real> height)
-        {
-            Dual<Real> stiffness = Dual<Real>.Exp(logarithm);
-            Dual<Real> span = loop.Span.Value;
-            Dual<Real> compliant = BeltLaws.CompliantLength(stiffness, compliance);
-            Dual<Real> now = tension + BeltLaws.TensionGain(stiffness, row.Lengthening, loop.Length.Value, compliant);
-            return LiftLaws.LiftForce(
-                now,
-                stiffness,
-                height,
-                span,
-                row.Locked ? span : loop.Length.Value + compliant,
-                weight
-            );
-        }
+        private Dual<Real> Force(Row row, Dual<Real> tension, Dual<Real> logarithm, Dual<Real> height) =>
+            new LiftedLoop(loop, row.Lengthening, row.Locked).Force(tension, Dual<Real>.Exp(logarithm), height);
 
         private readonly record struct Row(
             double Height,

@@ -1,0 +1,38 @@
+using TreadmillMech.Model;
+using TreadmillMech.Numbers;
+
+namespace TreadmillMech.Service.Estimation.Joint;
+
+/// <summary>The operating point of one reading, by the unknowns that it rests on.</summary>
+internal sealed class ModelCase
+{
+    private readonly MachineNumbers<Dual<Lanes>> numbers;
+    private readonly MachineKinds kinds;
+    private readonly int[] places;
+
+    internal ModelCase(in Scenario scenario, (double Left, double Right) turns, params (Input Input, int Unknown)[] map)
+    {
+        MachineNumbers<Real> plain = scenario.Numbers;
+        (plain.LeftTurns, plain.RightTurns) = (turns.Left, turns.Right);
+        numbers = plain.Lift<Dual<Lanes>>();
+        kinds = scenario.Kinds;
+        (Input Input, int Unknown)[] used = [.. map.Where(m => m.Unknown >= 0)];
+        places = [.. used.Select(m => m.Input.Index)];
+        Unknowns = [.. used.Select(m => m.Unknown)];
+    }
+
+    internal int[] Unknowns { get; }
+
+    internal OutputNumbers<Dual<Lanes>> Run(ReadOnlySpan<Dual<Lanes>> at)
+    {
+        MachineNumbers<Dual<Lanes>> x = numbers;
+        Span<Dual<Lanes>> fields = x.AsSpan();
+        for (int i = 0; i < places.Length; i++)
+        {
+            fields[places[i]] = at[i];
+        }
+
+        OperatingPointModel.Run(in x, in kinds, out OutputNumbers<Dual<Lanes>> point);
+        return point;
+    }
+}

@@ -44,7 +44,10 @@ public sealed partial class NeverSayTests
     [Fact]
     public void TheVisitsReachEveryKindOfAdvice()
     {
-        VisitSheet[] sheets = [.. RandomVisit.Arbitrary().Generator.Sample(12_000).Select(v => VisitReview.Of(v.Visit))];
+        VisitSheet[] sheets =
+        [
+            .. RandomVisit.Arbitrary().Generator.Sample(12_000).Select(v => VisitReview.Of(v.Visit)),
+        ];
         Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 20, 12_000);
         foreach (Subject subject in Enum.GetValues<Subject>().Except([Subject.Motor]))
         {

@@ -31,7 +31,8 @@ internal static class BenchPage
 
             **What flatters.** The bench's machines slip by the same operating point that the review predicts with, and its
             faults come one at a time. Currents, powers, lifts and drags are reckoned apart, and the ranges of its machines
-            are its own. The last two lines put error into the model.
+            are its own, but its kinds of machine and the chances of the review were set side by side by the same hands, on
+            other seeds than these. Real machines will do worse. The last two lines put error into the model.
 
             | Technician | Visits | Right cause first | First step serves the cause | Parts in vain | Guards broken |
             |---|---|---|---|---|---|

@@ -1,4 +1,3 @@
-using System.Security;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 
 namespace TreadmillMech.Samples.ServiceVisit;
@@ -26,14 +25,7 @@ internal static class FileBytes
         {
             trouble = $"{shown}: found no file of this name; {Expected}.";
         }
-        catch (Exception e)
-            when (e
-                    is IOException
-                        or UnauthorizedAccessException
-                        or ArgumentException
-                        or NotSupportedException
-                        or SecurityException
-            )
+        catch (Exception e) when (FileTrouble.Expected(e))
         {
             trouble = $"{shown}: found something that cannot be opened as a file; {Expected}.";
         }

@@ -1,4 +1,3 @@
-using System.Security;
 using System.Text;
 using TreadmillMech.Samples.ServiceVisit.Reading;
 
@@ -44,14 +43,7 @@ internal static class WholeFile
             File.Move(beside, place, overwrite: true);
             return "";
         }
-        catch (Exception e)
-            when (e
-                    is IOException
-                        or UnauthorizedAccessException
-                        or ArgumentException
-                        or NotSupportedException
-                        or SecurityException
-            )
+        catch (Exception e) when (FileTrouble.Expected(e))
         {
             Remove(beside);
             return $"{shown}: the page could not be written there; the disk may be full or the place not writable. "

@@ -5,6 +5,7 @@ using TreadmillMech.Model.Transient;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 using TreadmillMech.Parts;
+using TreadmillMech.Tests.OperatingPoints;
 using UnitsNet;
 
 namespace TreadmillMech.Peers;
@@ -29,39 +30,15 @@ internal sealed class Work(string name)
 
     private DriveSimulation Simulation(double scale = 1)
     {
-        Treadmill machine = new()
+        Treadmill machine = Example.Machine with
         {
-            Belt = new()
-            {
-                Width = Length.FromMillimeters(450),
-                RelaxedForcePerWidth = ForcePerLength.FromNewtonsPerMillimeter(8),
-            },
-            DriveRoller = new() { Diameter = Length.FromMillimeters(50), Friction = 0.3 },
-            TailRoller = new() { Diameter = Length.FromMillimeters(45) },
-            CentreDistance = Length.FromMillimeters(1350),
-            TakeUp = new() { Thread = ScrewThread.Parse("M8") },
-            Deck = new() { Friction = 0.2 },
             RestTension = Force.FromNewtons(tension * scale),
-            BeltDrag = Force.FromNewtons(20),
-            DriveBelt = new()
+            Motor = Example.Machine.Motor! with
             {
-                Tensioning = Tensioning.SlidingMotor,
-                MotorPulleyDiameter = Length.FromMillimeters(30),
-                RollerPulleyDiameter = Length.FromMillimeters(100),
-                CentreDistance = Length.FromMillimeters(200),
-                Tension = Force.FromNewtons(250),
-                Friction = 0.4,
-                MassPerLength = LinearDensity.FromKilogramsPerMeter(0.04),
-            },
-            Motor = new()
-            {
-                Constant = MotorConstant.FromVoltSecondsPerRadian(0.35),
-                Resistance = ElectricResistance.FromOhms(1),
-                FrictionTorque = Torque.FromNewtonMeters(0.1),
                 VoltageLimit = ElectricPotential.FromVolts(180),
                 CurrentLimit = ElectricCurrent.FromAmperes(20),
-                CanBrake = true,
             },
+            Supply = null,
         };
         Demand demand = new()
         {

@@ -77,7 +77,7 @@ public static class MeasurementLaws
     [Source("JCGM 100:2008, 5.1.6, eq. 12")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RelativeUncertaintyOfTwo<T>(T first, T second)
-        where T : struct, IReal<T> => T.Sqrt((first * first) + (second * second));
+        where T : struct, IReal<T> => CombinedUncertainty(first, 1, second);
 
     /// <summary>Standard uncertainty with one more independent reading in it [1], in the unit of the result.</summary>
     /// <typeparam name="T">Number type.</typeparam>

@@ -150,7 +150,7 @@ public static class ThermalLawsChecks
         ),
         new(
             $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.FinalRiseOfTwo)}",
-            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public transcription (solved there with fsolve)",
+            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public copy (solved there with fsolve)",
             Mark.Transcribed,
             60.0,
             0.05,
@@ -159,7 +159,7 @@ public static class ThermalLawsChecks
         ),
         new(
             $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.TimeConstantOfTwo)}",
-            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public transcription (solved there with fsolve)",
+            "Textbook example of a 30 kW motor, 30 K after 40 min and 45 K after 80 min, public copy (solved there with fsolve)",
             Mark.Transcribed,
             57.71,
             0.005,
@@ -168,7 +168,7 @@ public static class ThermalLawsChecks
         ),
         new(
             $"{nameof(ThermalLaws)}.{nameof(ThermalLaws.TimeConstantOfTwo)}",
-            "Textbook example of a 30 kW motor, 20 K after 30 min and 30 K after 60 min, public transcription (solved there with fsolve)",
+            "Textbook example of a 30 kW motor, 20 K after 30 min and 30 K after 60 min, public copy (solved there with fsolve)",
             Mark.Transcribed,
             43.28,
             0.005,

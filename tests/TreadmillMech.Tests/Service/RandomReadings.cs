@@ -8,43 +8,48 @@ namespace TreadmillMech.Tests.Service;
 /// <summary>The further readings of a visit, each anywhere in its permitted range.</summary>
 internal static class RandomReadings
 {
-    private const int Steps = 1 << 16;
-
     internal static Gen<VisitEvent> Any() =>
         Gen.OneOf(
             Passes(),
-            Number(5, 1000)
+            RandomVisit
+                .Number(5, 1000)
                 .Select(VisitEvent (hertz) => new SpanFrequencyReading { Frequency = Frequency.FromHertz(hertz) }),
-            from now in Number(0.1, 10)
-            from fitted in Gen.OneOf(Number(0.1, 10), Gen.Constant(now))
+            from now in RandomVisit.Number(0.1, 10)
+            from fitted in Gen.OneOf(RandomVisit.Number(0.1, 10), Gen.Constant(now))
             select (VisitEvent)
                 new MarksReading { Distance = Length.FromMeters(now), AsFitted = Length.FromMeters(fitted) },
-            Number(0, 0.05).Select(VisitEvent (left) => new ThreadReading { Left = Length.FromMeters(left) }),
+            RandomVisit
+                .Number(0, 0.05)
+                .Select(VisitEvent (left) => new ThreadReading { Left = Length.FromMeters(left) }),
             Gen.Choose(0, 2).Select(VisitEvent (feel) => new BoltReading { Feel = (BoltFeel)feel }),
             Warmth(),
-            from speed in Number(0.2, 8)
-            from time in Number(0.1, 120)
+            from speed in RandomVisit.Number(0.2, 8)
+            from time in RandomVisit.Number(0.1, 120)
             select (VisitEvent)
                 new CoastDownReading { From = Speed.FromMetersPerSecond(speed), Time = Duration.FromSeconds(time) },
-            Number(0, 0.02).Select(VisitEvent (depth) => new GrooveReading { Depth = Length.FromMeters(depth) }),
-            Number(0, 0.06)
+            RandomVisit
+                .Number(0, 0.02)
+                .Select(VisitEvent (depth) => new GrooveReading { Depth = Length.FromMeters(depth) }),
+            RandomVisit
+                .Number(0, 0.06)
                 .Select(
                     VisitEvent (left) =>
                         new BrushReading { Left = Length.FromMeters(left), Least = Length.FromMillimeters(8) }
                 ),
             from state in Gen.Choose(0, 1)
-            from volts in Number(90, 130)
+            from volts in RandomVisit.Number(90, 130)
             select (VisitEvent)
                 new MainsVoltageReading { State = (LoadState)state, Voltage = ElectricPotential.FromVolts(volts) },
-            from measured in Number(-0.2, 0.5)
-            from shown in Gen.OneOf(Number(-0.2, 0.5), Gen.Constant(measured))
+            from measured in RandomVisit.Number(-0.2, 0.5)
+            from shown in Gen.OneOf(RandomVisit.Number(-0.2, 0.5), Gen.Constant(measured))
             select (VisitEvent)
                 new InclineReading
                 {
                     Measured = Ratio.FromDecimalFractions(measured),
                     Display = Ratio.FromDecimalFractions(shown),
                 },
-            Number(-0.1, 0.1)
+            RandomVisit
+                .Number(-0.1, 0.1)
                 .Select(VisitEvent (across) => new LevelReading { Across = Ratio.FromDecimalFractions(across) }),
             from symptom in Gen.Elements(Enum.GetValues<Symptom>())
             from present in Gen.Elements(true, false)
@@ -54,8 +59,8 @@ internal static class RandomReadings
     private static Gen<VisitEvent> Passes() =>
         from state in Gen.Choose(0, 1)
         from passes in Gen.Choose(1, 10_000)
-        from seconds in Number(1, 3600)
-        from display in Number(0.05, 8)
+        from seconds in RandomVisit.Number(1, 3600)
+        from display in RandomVisit.Number(0.05, 8)
         select (VisitEvent)
             new PassesReading
             {
@@ -67,8 +72,8 @@ internal static class RandomReadings
 
     private static Gen<VisitEvent> Warmth() =>
         from place in Gen.Elements(Enum.GetValues<WarmPlace>())
-        from warm in Number(-20, 250)
-        from air in Number(-20, 60)
+        from warm in RandomVisit.Number(-20, 250)
+        from air in RandomVisit.Number(-20, 60)
         select (VisitEvent)
             new TemperatureReading
             {
@@ -76,7 +81,4 @@ internal static class RandomReadings
                 Temperature = Temperature.FromDegreesCelsius(warm),
                 Air = Temperature.FromDegreesCelsius(air),
             };
-
-    private static Gen<double> Number(double from, double to) =>
-        Gen.Choose(0, Steps).Select(step => from + ((to - from) * step / Steps));
 }

@@ -244,7 +244,7 @@ public sealed record RandomVisit(Visit Visit)
         from speed in Gen.Elements(1.0, 2.0)
         select (VisitEvent)Happened.Watts((LoadState)loaded, watts, speed);
 
-    private static Gen<double> Number(double from, double to) =>
+    internal static Gen<double> Number(double from, double to) =>
         Gen.Choose(0, Steps).Select(step => from + ((to - from) * step / Steps));
 
     private static Gen<bool> Flag() => Gen.Elements(true, false);

@@ -29,7 +29,7 @@ internal sealed class Bell
     internal Evidence Read(double value, double uncertainty, string text) =>
         new(text, cause => Math.Log(Density(cause, value, uncertainty)));
 
-    private double Density(Cause cause, double value, double uncertainty)
+    internal double Density(Cause cause, double value, double uncertainty)
     {
         (double mean, double spread) = Under(cause);
         double sigma = Math.Sqrt((spread * spread) + (uncertainty * uncertainty));

@@ -17,22 +17,35 @@ internal static class CauseRanking
     {
         Cause[] causes = Enum.GetValues<Cause>();
         Evidence[] evidence = [.. Everything(facts)];
+        double[][] likelihood = [.. evidence.Select(e => causes.Select(e.LogLikelihood).ToArray())];
         double[] score =
         [
-            .. causes.Select(c =>
-                Math.Log(CausePriors.On(facts.Visit.Machine, c)) + evidence.Sum(e => e.LogLikelihood(c))
-            ),
+            .. causes.Select((c, i) => Math.Log(CausePriors.On(facts.Visit.Machine, c)) + likelihood.Sum(l => l[i])),
         ];
         double most = score.Max();
         double sum = score.Sum(s => Math.Exp(s - most));
         double[] probability = [.. score.Select(s => Math.Exp(s - most) / sum)];
-        return
-        [
-            .. causes
-                .Select((cause, i) => Ranked(cause, probability[i], evidence, causes, probability))
-                .OrderByDescending(r => r.Probability)
-                .ThenBy(r => r.Cause),
-        ];
+
+        // The prior keeps causes in the comparison that this very evidence has ruled out.
+        double[] share = [.. causes.Select((c, i) => 0.5 * (probability[i] + CausePriors.Of(c)))];
+        return [.. causes.Select((_, i) => Ranked(i)).OrderByDescending(r => r.Probability).ThenBy(r => r.Cause)];
+
+        RankedCause Ranked(int cause)
+        {
+            (string Text, double Weight)[] weighed =
+            [
+                .. evidence
+                    .Select((e, n) => (e.Text, Weight: likelihood[n][cause] - Others(likelihood[n], share, cause)))
+                    .Where(e => Math.Abs(e.Weight) > WorthTelling)
+                    .OrderByDescending(e => Math.Abs(e.Weight)),
+            ];
+            return new(
+                causes[cause],
+                probability[cause],
+                [.. weighed.Where(e => e.Weight > 0).Select(e => e.Text)],
+                [.. weighed.Where(e => e.Weight < 0).Select(e => e.Text)]
+            );
+        }
     }
 
     private static IEnumerable<Evidence> Everything(VisitFacts facts) =>
@@ -50,45 +63,20 @@ internal static class CauseRanking
             .Concat(ReadingEvidence.Of(facts))
             .Concat(SymptomEvidence.Of(facts));
 
-    private static RankedCause Ranked(
-        Cause cause,
-        double probability,
-        Evidence[] evidence,
-        Cause[] causes,
-        double[] probabilities
-    )
-    {
-        (string Text, double Weight)[] weighed =
-        [
-            .. evidence
-                .Select(e => (e.Text, Weight: e.LogLikelihood(cause) - Others(e, cause, causes, probabilities)))
-                .Where(e => Math.Abs(e.Weight) > WorthTelling)
-                .OrderByDescending(e => Math.Abs(e.Weight)),
-        ];
-        return new(
-            cause,
-            probability,
-            [.. weighed.Where(e => e.Weight > 0).Select(e => e.Text)],
-            [.. weighed.Where(e => e.Weight < 0).Select(e => e.Text)]
-        );
-    }
-
     /// <summary>Logarithm of the likelihood of evidence under all other causes, each with its share.</summary>
-    private static double Others(Evidence evidence, Cause cause, Cause[] causes, double[] probabilities)
+    private static double Others(double[] likelihood, double[] share, int cause)
     {
         double weight = 0;
-        double likelihood = 0;
-        for (int i = 0; i < causes.Length; i++)
+        double sum = 0;
+        for (int i = 0; i < share.Length; i++)
         {
-            if (causes[i] != cause)
+            if (i != cause)
             {
-                // The prior keeps causes in the sum that this very evidence has ruled out.
-                double share = 0.5 * (probabilities[i] + CausePriors.Of(causes[i]));
-                weight += share;
-                likelihood += share * Math.Exp(evidence.LogLikelihood(causes[i]));
+                weight += share[i];
+                sum += share[i] * Math.Exp(likelihood[i]);
             }
         }
 
-        return Math.Log(likelihood / weight);
+        return Math.Log(sum / weight);
     }
 }

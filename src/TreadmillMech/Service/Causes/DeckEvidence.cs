@@ -1,3 +1,5 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using TreadmillMech.Service.Events;
 using TreadmillMech.Service.Review;
 
@@ -51,9 +53,9 @@ internal static class DeckEvidence
             )
             {
                 double fall = 1 - (left.Friction.Value / found.Friction.Value);
-                double relative = Math.Sqrt(
-                    Math.Pow(left.Friction.StandardUncertainty / left.Friction.Value, 2)
-                        + Math.Pow(found.Friction.StandardUncertainty / found.Friction.Value, 2)
+                double relative = MeasurementLaws.RelativeUncertaintyOfTwo<Real>(
+                    left.Friction.StandardUncertainty / left.Friction.Value,
+                    found.Friction.StandardUncertainty / found.Friction.Value
                 );
                 yield return Fall.Read(
                     fall,

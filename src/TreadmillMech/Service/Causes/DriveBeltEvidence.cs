@@ -32,7 +32,7 @@ internal static class DriveBeltEvidence
             }
         }
 
-        if (SpanTension.AsFound(facts) is { } ratio)
+        if (SpanShare.AsFound(facts) is { } ratio)
         {
             yield return Tension.Read(
                 Math.Log(ratio),

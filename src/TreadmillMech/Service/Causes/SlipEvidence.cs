@@ -96,14 +96,12 @@ internal static class SlipEvidence
 
             if (!found.RunningBelt.Found && !found.DriveBelt.Found && found.Whole.Is(out Estimate<double> whole))
             {
-                yield return new(
-                    Told("belts together", whole),
-                    c =>
-                        Math.Max(
-                            Belt.Read(whole.Value, whole.StandardUncertainty, "").LogLikelihood(c),
-                            Drive.Read(whole.Value, whole.StandardUncertainty, "").LogLikelihood(c)
-                        )
-                );
+                Evidence ofBelt = Belt.Read(whole.Value, whole.StandardUncertainty, Told("belts together", whole));
+                Evidence ofDrive = Drive.Read(whole.Value, whole.StandardUncertainty, ofBelt.Text);
+                yield return ofBelt with
+                {
+                    LogLikelihood = c => Math.Max(ofBelt.LogLikelihood(c), ofDrive.LogLikelihood(c)),
+                };
             }
         }
 

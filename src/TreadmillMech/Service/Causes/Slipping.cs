@@ -14,8 +14,8 @@ internal sealed class Slipping(Chance gross, double creep)
             text,
             cause =>
                 Math.Log(
-                    ((1 - gross.Under(cause)) * Math.Exp(fine.Read(value, uncertainty, text).LogLikelihood(cause)))
-                        + (gross.Under(cause) * Math.Exp(Gross.Read(value, uncertainty, text).LogLikelihood(cause)))
+                    ((1 - gross.Under(cause)) * fine.Density(cause, value, uncertainty))
+                        + (gross.Under(cause) * Gross.Density(cause, value, uncertainty))
                 )
         );
 }

@@ -1,3 +1,5 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using TreadmillMech.Service.Events;
 using TreadmillMech.Service.Review;
 
@@ -63,7 +65,10 @@ internal static class TensionEvidence
 
         if (facts.Used<MarksReading>().LastOrDefault() is { } marks)
         {
-            double strain = (Si.Length.ToSi(marks.Distance) / Si.Length.ToSi(marks.AsFitted)) - 1;
+            double strain = BeltLifeLaws.MarkElongation<Real>(
+                Si.Length.ToSi(marks.Distance),
+                Si.Length.ToSi(marks.AsFitted)
+            );
             yield return Stretched.Seen(
                 strain > facts.Options.StretchedBelt.Value,
                 $"The running belt has grown by {Words.Percent(strain)} since it was fitted.",

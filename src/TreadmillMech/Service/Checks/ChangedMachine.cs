@@ -4,13 +4,16 @@ namespace TreadmillMech.Service.Checks;
 internal static class ChangedMachine
 {
     /// <summary>After equal turns of both bolts.</summary>
-    internal static Treadmill Turned(Treadmill machine, double turns) =>
+    internal static Treadmill Turned(Treadmill machine, double turns) => Turned(machine, turns, turns);
+
+    /// <summary>After turns of each bolt.</summary>
+    internal static Treadmill Turned(Treadmill machine, double left, double right) =>
         machine with
         {
             TakeUp = machine.TakeUp with
             {
-                LeftTurns = machine.TakeUp.LeftTurns + turns,
-                RightTurns = machine.TakeUp.RightTurns + turns,
+                LeftTurns = machine.TakeUp.LeftTurns + left,
+                RightTurns = machine.TakeUp.RightTurns + right,
             },
         };
 

@@ -98,10 +98,11 @@ internal static class DueDates
             : line;
     }
 
-    private static Answer<DateOnly> ByUse(VisitFacts facts, DateOnly since) =>
-        WorkEachDay(facts).Is(out double work)
-            ? On(since, facts.Options.FrictionWork.Value / work)
-            : WorkEachDay(facts).Missing;
+    private static Answer<DateOnly> ByUse(VisitFacts facts, DateOnly since)
+    {
+        Answer<double> each = WorkEachDay(facts);
+        return each.Is(out double work) ? On(since, facts.Options.FrictionWork.Value / work) : each.Missing;
+    }
 
     /// <summary>Friction work for each belt area in a day [J/m2].</summary>
     private static Answer<double> WorkEachDay(VisitFacts facts)
@@ -120,7 +121,7 @@ internal static class DueDates
         return (double)
             DeckWearLaws.FrictionWorkPerArea<Real>(
                 now.Friction.Value,
-                Si.Mass.ToSi(use.MeanMass) * Gravity.Standard,
+                Weight(use),
                 Si.Speed.ToSi(use.MeanSpeed) * Si.Duration.ToSi(use.EachDay),
                 loop.Length * Si.Length.ToSi(facts.Visit.Machine.Belt.Width)
             );
@@ -139,15 +140,15 @@ internal static class DueDates
         }
 
         double above = Math.Max(0, now.Friction.Value - facts.Options.FrictionAfterService.Value);
-        double power = DeckLaws.FrictionPower<Real>(
-            above,
-            Si.Mass.ToSi(use.MeanMass) * Gravity.Standard,
-            Si.Speed.ToSi(use.MeanSpeed)
-        );
+        double power = DeckLaws.FrictionPower<Real>(above, Weight(use), Si.Speed.ToSi(use.MeanSpeed));
         return Si.Energy.FromSi(
             power * Si.Duration.ToSi(use.EachDay) * DaysInAYear / facts.Options.DriveEfficiency.Value
         );
     }
+
+    /// <summary>Mean force of the users on the level deck, hands free [N].</summary>
+    private static double Weight(Usage use) =>
+        GaitLaws.MeanNormalForce<Real>(Si.Mass.ToSi(use.MeanMass), incline: 0, railSupport: 0);
 
     private static Answer<DateOnly> On(DateOnly from, double days) =>
         days <= LongestOutlook

@@ -1,4 +1,4 @@
-using MathNet.Numerics.LinearRegression;
+using MathNet.Numerics.LinearAlgebra;
 
 namespace TreadmillMech.Service.Intervals;
 
@@ -26,17 +26,14 @@ internal sealed record FrictionTrend(
             return null;
         }
 
-        double[] weights = [.. points.Select(p => 1 / (p.Uncertainty * p.Uncertainty))];
-        double[] line = WeightedRegression.Weighted(
-            [.. points.Select(p => new[] { 1, p.Day })],
-            [.. points.Select(p => p.Friction)],
-            weights
+        Matrix<double> days = Matrix<double>.Build.DenseOfRows(points.Select(p => new[] { 1, p.Day }));
+        Matrix<double> weighted = days.TransposeThisAndMultiply(
+            Matrix<double>.Build.DiagonalOfDiagonalArray([.. points.Select(p => 1 / (p.Uncertainty * p.Uncertainty))])
         );
-        double s = weights.Sum();
-        double x = points.Zip(weights, (p, w) => w * p.Day).Sum();
-        double xx = points.Zip(weights, (p, w) => w * p.Day * p.Day).Sum();
-        double determinant = (s * xx) - (x * x);
-        return new(line[0], line[1], xx / determinant, s / determinant, -x / determinant);
+        Matrix<double> covariance = (weighted * days).Inverse();
+        Vector<double> line =
+            covariance * weighted * Vector<double>.Build.DenseOfEnumerable(points.Select(p => p.Friction));
+        return new(line[0], line[1], covariance[0, 0], covariance[1, 1], covariance[0, 1]);
     }
 
     /// <summary>Day on which the line reaches a limit, with its standard uncertainty; null where it does not rise.</summary>

@@ -11,12 +11,13 @@ internal static class BudgetOf
         double? thread = facts.ThreadTurnsAsFound is { } found
             ? Math.Max(0, found - Math.Max(facts.LeftTurns, facts.RightTurns))
             : null;
+        double? gain = Gain(facts);
         (double Turns, string By)[] limits =
         [
             (most.Value - facts.Turns, most.Name),
             (thread ?? double.PositiveInfinity, "the thread left on the bolts"),
-            (ByStrain(facts) ?? double.PositiveInfinity, facts.Options.MostStrain.Name),
-            (ByReference(facts) ?? double.PositiveInfinity, facts.Options.MostOverReference.Name),
+            (ByStrain(facts, gain) ?? double.PositiveInfinity, facts.Options.MostStrain.Name),
+            (ByReference(facts, gain) ?? double.PositiveInfinity, facts.Options.MostOverReference.Name),
             (facts.BoltTurnsHard ? 0 : double.PositiveInfinity, "a bolt that turns hard"),
         ];
         (double turns, string by) = limits.MinBy(l => l.Turns);
@@ -34,7 +35,7 @@ internal static class BudgetOf
     }
 
     /// <summary>Turns up to the upper edge of the strain band; null where tension or stiffness is not known.</summary>
-    private static double? ByStrain(VisitFacts facts)
+    private static double? ByStrain(VisitFacts facts, double? gain)
     {
         if (facts.Machine.Belt.RelaxedForcePerWidth is null || !facts.TensionNow.Is(out Figure? tension))
         {
@@ -43,14 +44,13 @@ internal static class BudgetOf
 
         double stiffness = new LoopGeometry(facts.Machine).Numbers.BeltStiffness.Value;
         double strain = tension.Value / stiffness;
-        return Gain(facts) is { } gain ? (facts.Options.MostStrain.Value - strain) * stiffness / gain : null;
+        return (facts.Options.MostStrain.Value - strain) * stiffness / gain;
     }
 
     /// <summary>Turns up to the tension left at the earlier visit, and some more; null where either is not known.</summary>
-    private static double? ByReference(VisitFacts facts) =>
+    private static double? ByReference(VisitFacts facts, double? gain) =>
         facts.Visit.Earlier.LastOrDefault(static e => e.RestTension is not null)?.RestTension is { } reference
         && facts.TensionNow.Is(out Figure? tension)
-        && Gain(facts) is { } gain
             ? ((facts.Options.MostOverReference.Value * Si.Force.ToSi(reference)) - tension.Value) / gain
             : null;
 

@@ -25,6 +25,6 @@ internal static class MeasuredRatio
     private static double PulleyRatio(Treadmill machine)
     {
         LoopGeometry loop = new(machine);
-        return (loop.Numbers.RollerPulleyDiameter / loop.Numbers.MotorPulleyDiameter).Value;
+        return DriveBeltLaws.SpeedRatio(loop.Numbers.MotorPulleyDiameter, loop.Numbers.RollerPulleyDiameter).Value;
     }
 }

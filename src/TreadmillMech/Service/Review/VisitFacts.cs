@@ -1,5 +1,8 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Causes;
+using TreadmillMech.Service.Checks;
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Events;
 using UnitsNet;
@@ -27,9 +30,7 @@ internal sealed class VisitFacts
         Say = new(visit);
         Refused = ReadingCheck.Refuse(visit, options);
         refusedIndices = [.. Refused.Select(r => r.Event)];
-        ThreadTurnsAsFound = visit.Machine.TakeUp.ThreadLeft is { } left
-            ? Si.Length.ToSi(left) / Si.Length.ToSi(visit.Machine.TakeUp.Thread.Lead)
-            : null;
+        ThreadTurnsAsFound = visit.Machine.TakeUp.ThreadLeft is { } left ? TurnsIn(left) : null;
         Friction = new(visit, options, refusedIndices);
         Walk();
         (atLiftLeft, atLiftRight) = Lifts.Count > 0 ? (Lifts[^1].LeftTurns, Lifts[^1].RightTurns) : (0, 0);
@@ -223,6 +224,9 @@ internal sealed class VisitFacts
                 ))
             : Tension.Missing;
 
+    private double TurnsIn(Length thread) =>
+        ScrewThreadLaws.Turns<Real>(Si.Length.ToSi(Visit.Machine.TakeUp.Thread.Lead), Si.Length.ToSi(thread));
+
     private void Walk()
     {
         for (int i = 0; i < Visit.Events.Length; i++)
@@ -267,9 +271,7 @@ internal sealed class VisitFacts
                 MainsCurrent = mains;
                 break;
             case ThreadReading thread:
-                ThreadTurnsAsFound =
-                    (Si.Length.ToSi(thread.Left) / Si.Length.ToSi(Visit.Machine.TakeUp.Thread.Lead))
-                    + Math.Max(LeftTurns, RightTurns);
+                ThreadTurnsAsFound = TurnsIn(thread.Left) + Math.Max(LeftTurns, RightTurns);
                 break;
             case TakeUpAction { By: TurnedBy.SomebodyBefore } before:
                 turnedBefore.Add(before);
@@ -393,22 +395,15 @@ internal sealed class VisitFacts
                 ? LiftTest.TensionAfter(Visit.Machine, lifted, left - atLiftLeft, right - atLiftRight)
             : Math.Max(Math.Abs(left), Math.Abs(right)) > LongestLadder
                 ? new Shortfall(Reason.InputUnknown, "RestTension")
-            : new LoopGeometry(Given(left, right)).Tension.Then(t => new Estimate<Force>(Si.Force.FromSi(t), default));
+            : new LoopGeometry(ChangedMachine.Turned(Visit.Machine, left, right)).Tension.Then(t => new Estimate<Force>(
+                Si.Force.FromSi(t),
+                default
+            ));
         double? own = reading.RelativeUncertainty is { } stated ? Si.Ratio.ToSi(stated) : Options.ScaleForce.Value;
         return tension.Is(out Estimate<Force> rest)
             ? Estimation.RollerFriction.FromLockedPull(Visit.Machine, reading.Pull, rest, own)
             : tension.Missing;
     }
-
-    private Treadmill Given(double left, double right) =>
-        Visit.Machine with
-        {
-            TakeUp = Visit.Machine.TakeUp with
-            {
-                LeftTurns = Visit.Machine.TakeUp.LeftTurns + left,
-                RightTurns = Visit.Machine.TakeUp.RightTurns + right,
-            },
-        };
 
     private Answer<SlipLocation> Locate(bool first)
     {

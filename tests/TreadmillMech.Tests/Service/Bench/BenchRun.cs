@@ -61,8 +61,20 @@ internal sealed class BenchRun
         confusion[cause][first] = confusion[cause].GetValueOrDefault(first) + 1;
         RightAction += Actions.Serve(cause, early) ? 1.0 / Total : 0;
         UnneededParts += Actions.ReplacesInVain(cause, late) ? 1.0 / Total : 0;
-        GuardsBroken += Guard.Broken(before, early) || Guard.Broken(after, late) ? 1 : 0;
+        GuardsBroken += Broken(before, early) || Broken(after, late) ? 1 : 0;
     }
+
+    private static bool Broken(Visit visit, VisitSheet sheet) =>
+        sheet.AdvisesATurnOfBoth()
+        && Guards.Of(visit, sheet)
+            is not {
+                RollerWiped: true,
+                RollerDry: true,
+                DriveBeltRead: true,
+                Reference: true,
+                TurnsLeft: >= 0.25 - 1e-9,
+                Retested: true
+            };
 
     private static int Total => EachCause * Enum.GetValues<Cause>().Length;
 }

@@ -4,9 +4,14 @@ using UnitsNet;
 namespace TreadmillMech.Service.Checks;
 
 /// <summary>Torque over force and diameter of a bolt, head or nut included, with the scatter of the force.</summary>
+/// <remarks>
+/// The scatter is that of Shigley's Mechanical Engineering Design, 9th ed.: table 8-14 for lubricated bolts, read; table 8-13
+/// for dry ones, from memory.
+/// </remarks>
 public sealed record NutFactor
 {
-    private const string Table = "Shigley's Mechanical Engineering Design, 9th ed., tables 8-13 to 8-15, from memory";
+    private const string Table =
+        "Bowman Distribution, Fastener Facts, 1985, p. 90, read as quoted; the same in Shigley 9th ed., table 8-15";
     private const double Dry = 0.143;
     private const double Oiled = 0.084;
 
@@ -24,13 +29,13 @@ public sealed record NutFactor
         Source = source;
     }
 
-    /// <summary>Bare black bolts: 0.30; scatter of dry bolts, 14.3 % (the same book, table 8-13, 20 bolts).</summary>
+    /// <summary>Bare black bolts: 0.30; scatter of dry bolts, 14.3 % (20 bolts).</summary>
     public static NutFactor Black { get; } = new(0.30, Si.Ratio.FromSi(Dry), Table);
 
     /// <summary>Zinc-plated bolts: 0.20; scatter of dry bolts, 14.3 %.</summary>
     public static NutFactor ZincPlated { get; } = new(0.20, Si.Ratio.FromSi(Dry), Table);
 
-    /// <summary>Lubricated bolts: 0.18; their own scatter, 8.4 % (the same book, table 8-14, 10 bolts).</summary>
+    /// <summary>Lubricated bolts: 0.18; their own scatter, 8.4 % (10 bolts).</summary>
     public static NutFactor Lubricated { get; } = new(0.18, Si.Ratio.FromSi(Oiled), Table);
 
     /// <summary>Cadmium-plated bolts: 0.16; scatter of dry bolts, 14.3 %.</summary>

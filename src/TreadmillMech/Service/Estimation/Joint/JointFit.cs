@@ -21,7 +21,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 
     // Squared length of the step still to be made, in standard deviations, at which it has settled; the second where
     // kinks or rounding allow no better.
-    private const double Settled = 1e-16;
+    private const double Settled = 1e-10;
     private const double NearlySettled = 1e-8;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>

@@ -16,12 +16,18 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
 {
     private const int MostSweeps = 200;
     private const double Share = 0.5;
+
+    // An outcome that was sure anyway says nothing.
+    private const double LeastPrecision = 1e-9;
     private const double Settled = 1e-8;
 
     /// <summary>
     /// Distance of each outcome as all other rows foretell it, over the spread of both; by the place of its row.
     /// </summary>
     internal Dictionary<int, double> Foretold { get; } = [];
+
+    /// <summary>The rows with each outcome replaced by the normal factor that stands for it.</summary>
+    internal List<VisitRow> Smooth { get; } = [.. rows.Where(static r => !r.PassFail)];
 
     internal (double[] Mean, Matrix<double> Covariance) Around(double[] point)
     {
@@ -68,6 +74,11 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
             Foretold[sites[i]] = (distance[i] + before) / Math.Sqrt(1 + without);
             others += precision[i] * slopes[i].OuterProduct(slopes[i]);
             ofOthers += pull[i] * slopes[i];
+            if (precision[i] > LeastPrecision)
+            {
+                double middle = distance[i] + (pull[i] / precision[i]);
+                Smooth.Add(new FactorRow(rows[sites[i]], middle, 1 / Math.Sqrt(precision[i])));
+            }
         }
 
         Matrix<double> settled = others.Inverse();

@@ -211,7 +211,7 @@ public static class GaitLaws
     public static T NormalShape<T>(T phase, T thirdHarmonic)
         where T : struct, IReal<T>
     {
-        T sin = T.SinCos(Math.PI * phase).Sin;
+        T sin = T.SinCosPi(phase).Sin;
         return sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
     }
 
@@ -249,7 +249,7 @@ public static class GaitLaws
     {
         T rest = 1 - brakingShare;
         T angle = T.IfLess(phase, brakingShare, phase / brakingShare, (phase - brakingShare) / rest);
-        return T.SinCos(Math.PI * angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
+        return T.SinCosPi(angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
     }
 
     /// <summary>Speed at which people change from walking to running [m/s].</summary>

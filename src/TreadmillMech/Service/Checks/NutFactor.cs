@@ -1,3 +1,5 @@
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
 using TreadmillMech.Parts;
 using UnitsNet;
 
@@ -49,4 +51,21 @@ public sealed record NutFactor
 
     /// <summary>Where both come from.</summary>
     public string Source { get; }
+
+    /// <summary>Torque that turns a bolt against an axial force.</summary>
+    /// <param name="thread">The bolt's thread.</param>
+    /// <param name="force">Axial force, 1 N to 1 MN.</param>
+    /// <returns>The torque; no answer where only the lead of the thread is known.</returns>
+    /// <exception cref="ArgumentNullException">The thread is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The force is outside its range.</exception>
+    public Answer<Torque> TorqueFor(ScrewThread thread, Force force)
+    {
+        ArgumentNullException.ThrowIfNull(thread);
+        double axial = Si.Force.ToSi(Guard.Within(force, Si.Force, 1, 1e6, nameof(force)));
+        return Inquiry
+            .Of(thread.NominalDiameter, nameof(ScrewThread.NominalDiameter))
+            .Then(nominal =>
+                Si.Torque.FromSi(ScrewTorqueLaws.TorqueByNutFactor<Real>(axial, Si.Length.ToSi(nominal), Value))
+            );
+    }
 }

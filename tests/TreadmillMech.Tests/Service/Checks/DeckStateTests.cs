@@ -72,7 +72,11 @@ public sealed class DeckStateTests
         DeckWear wear = DeckWear.AfterDistance(Measured, Example.Runner, Length.FromKilometers(1000));
         double work = 0.2 * Weight * 1e6;
         Assert.Equal(work / 0.4, wear.DeckWork.Value.JoulesPerSquareMeter, tolerance: 1e-9 * work);
-        Assert.Equal(work / (0.4 * Level.Loop / 1000), wear.BeltWork.Value.JoulesPerSquareMeter, tolerance: 1e-9 * work);
+        Assert.Equal(
+            work / (0.4 * Level.Loop / 1000),
+            wear.BeltWork.Value.JoulesPerSquareMeter,
+            tolerance: 1e-9 * work
+        );
         Assert.Equal("150 J/m2", WorkPerArea.FromJoulesPerSquareMeter(150).ToString());
         Treadmill unread = Measured with { Deck = Measured.Deck with { Friction = null } };
         Assert.Equal(

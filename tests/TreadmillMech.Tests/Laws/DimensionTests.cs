@@ -18,6 +18,8 @@ public sealed class DimensionTests
         "GaitLaws.WalkingThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
+        "ForeAftLaws.WalkingBrakingImpulse",
+        "ForeAftLaws.RunningBrakingImpulse",
     ];
 
     /// <summary>Laws with the acceleration of free fall inside: seconds must shrink with the root of metres.</summary>

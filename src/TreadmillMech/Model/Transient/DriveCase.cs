@@ -24,6 +24,7 @@ internal sealed class DriveCase
     private readonly double normal;
     private readonly double tangential;
     private readonly double standingShare;
+    private readonly DriveNumbers<Real> numbers;
     private FeetNumbers<Real> feet;
     private double toeOff = double.PositiveInfinity;
     private double toeOffBefore = double.PositiveInfinity;
@@ -42,7 +43,7 @@ internal sealed class DriveCase
         this.machine = machine;
         Kinds = kinds;
         Plan = plan;
-        Numbers = DriveSetup.Numbers(in machine, in dynamics, in kinds);
+        numbers = DriveSetup.Numbers(in machine, in dynamics, in kinds);
         Start = dynamics;
         (normal, tangential) = StepStage.Weight(in machine);
         MachineKinds ofMachine = kinds.Machine;
@@ -55,7 +56,7 @@ internal sealed class DriveCase
 
     internal PlanNumbers Plan { get; }
 
-    internal DriveNumbers<Real> Numbers { get; }
+    internal ref readonly DriveNumbers<Real> Numbers => ref numbers;
 
     internal DynamicsNumbers Start { get; }
 

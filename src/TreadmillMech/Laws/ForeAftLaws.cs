@@ -68,7 +68,7 @@ public static class ForeAftLaws
     public static T OddSines<T>(T brakingEnd, T fourthSine)
         where T : struct, IReal<T>
     {
-        (T sin, T cos) = T.SinCos(Math.PI * brakingEnd);
+        (T sin, T cos) = T.SinCosPi(brakingEnd);
         T even = SineSum(sin, cos, 0, 1, 0, fourthSine);
         return -even / SineSum(sin, cos, -1.0 / 3.0, 0, 1, 0);
     }
@@ -109,7 +109,7 @@ public static class ForeAftLaws
     public static T BrakingPart<T>(T brakingEnd, T fourthSine, T oddSines)
         where T : struct, IReal<T>
     {
-        (T sin, T cos) = T.SinCos(Math.PI * brakingEnd);
+        (T sin, T cos) = T.SinCosPi(brakingEnd);
         T square = sin * sin;
         T second = square;
         T fourth = 2 * square * cos * cos * fourthSine;
@@ -138,7 +138,7 @@ public static class ForeAftLaws
             phase -= slope / bend;
         }
 
-        (T sin, T cos) = T.SinCos(Math.PI * phase);
+        (T sin, T cos) = T.SinCosPi(phase);
         return SineSum(sin, cos, -oddSines * (1.0 / 3.0), 1, oddSines, fourthSine);
     }
 
@@ -158,10 +158,10 @@ public static class ForeAftLaws
     private static T PhaseSlope<T>(T phase, T fourthSine, T oddSines, out T bend)
         where T : struct, IReal<T>
     {
-        (T sin1, T cos1) = T.SinCos(Math.PI * phase);
-        (T sin2, T cos2) = T.SinCos(2 * Math.PI * phase);
-        (T sin3, T cos3) = T.SinCos(3 * Math.PI * phase);
-        (T sin4, T cos4) = T.SinCos(4 * Math.PI * phase);
+        (T sin1, T cos1) = T.SinCosPi(phase);
+        (T sin2, T cos2) = T.SinCosPi(2 * phase);
+        (T sin3, T cos3) = T.SinCosPi(3 * phase);
+        (T sin4, T cos4) = T.SinCosPi(4 * phase);
         bend = -Math.PI * ((4 * sin2) + (16 * fourthSine * sin4) + (oddSines * ((9 * sin3) - (sin1 * (1.0 / 3.0)))));
         return (2 * cos2) + (4 * fourthSine * cos4) + (oddSines * ((3 * cos3) - (cos1 * (1.0 / 3.0))));
     }

@@ -85,6 +85,14 @@ internal readonly struct Gradient : IReal<Gradient>
         return (new(sin, angle.slopes * cos), new(cos, angle.slopes * -sin));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Gradient Sin, Gradient Cos) SinCosPi(Gradient halfTurns)
+    {
+        (double sin, double cos) = HalfTurns.SinCos(halfTurns.value);
+        Vector512<double> slopes = halfTurns.slopes * Math.PI;
+        return (new(sin, slopes * cos), new(cos, slopes * -sin));
+    }
+
     public static Gradient Asin(Gradient value) =>
         Chain(Math.Asin(value.value), 1 / Math.Sqrt((1 - value.value) * (1 + value.value)), value.slopes);
 
@@ -120,6 +128,17 @@ internal readonly struct Gradient : IReal<Gradient>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Gradient Hold(Gradient value) => value.value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Gradient IReal<Gradient>.MultiplyAdd(Gradient first, Gradient second, Gradient third) =>
+        new(
+            double.MultiplyAddEstimate(first.value, second.value, third.value),
+            Vector512.MultiplyAddEstimate(
+                first.slopes,
+                Vector512.Create(second.value),
+                Vector512.MultiplyAddEstimate(second.slopes, Vector512.Create(first.value), third.slopes)
+            )
+        );
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Gradient>.AnyLess(Gradient left, Gradient right) => left.value < right.value;

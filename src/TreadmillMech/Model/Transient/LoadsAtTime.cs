@@ -35,7 +35,7 @@ internal static class LoadsAtTime
         where T : struct, IReal<T>
     {
         T phase = (time - foot.Strike) * foot.PerContact;
-        (T sin, T cos) = T.SinCos(Math.PI * phase);
+        (T sin, T cos) = T.SinCosPi(phase);
         T normal = foot.Normal * GaitLaws.NormalShapeOfSine(sin, foot.ThirdHarmonic);
         T along = ForeAftLaws.SineSum(sin, cos, foot.FirstSine, foot.SecondSine, foot.ThirdSine, foot.FourthSine);
         along += tangential * normal;

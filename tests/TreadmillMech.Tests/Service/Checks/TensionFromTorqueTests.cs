@@ -92,10 +92,7 @@ public sealed class TensionFromTorqueTests
         Assert.Equal(
             new Shortfall(Reason.InputUnknown, "NominalDiameter"),
             NutFactor
-                .Black.TorqueFor(
-                    ScrewThread.FromMeasuredLead(Length.FromMillimeters(1.2)),
-                    Force.FromKilonewtons(1)
-                )
+                .Black.TorqueFor(ScrewThread.FromMeasuredLead(Length.FromMillimeters(1.2)), Force.FromKilonewtons(1))
                 .Missing
         );
         Assert.Throws<OutOfRangeException>(

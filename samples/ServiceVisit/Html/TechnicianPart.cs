@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 /// <summary>The technician's part: everything of the sheet, what matters first standing first.</summary>
 internal static class TechnicianPart
 {
-    internal static void Write(Markup page, Visit visit, VisitSheet sheet)
+    internal static void Write(Markup page, Visit visit, VisitSheet sheet, StepForecast forecast)
     {
         page.Open("section", ("class", "page"), ("id", "technician"));
         page.Element("h2", "For the technician");
@@ -20,6 +20,7 @@ internal static class TechnicianPart
         CauseHtml.Write(page, SheetExtras.Causes(sheet), sheet.ChancesFrom);
         ReadingHtml.Write(page, sheet);
         BudgetHtml.Write(page, sheet);
+        ForecastHtml.Write(page, forecast);
         Texts(
             page,
             "What one more reading would settle",

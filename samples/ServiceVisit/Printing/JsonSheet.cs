@@ -8,7 +8,7 @@ internal static class JsonSheet
 {
     internal const string Format = "treadmillmech-sheet/1";
 
-    internal static string Of(string machineName, VisitSheet sheet) =>
+    internal static string Of(string machineName, VisitSheet sheet, StepForecast? forecast = null) =>
         JsonText.Of(json =>
         {
             json.WriteString("format", Format);
@@ -23,6 +23,7 @@ internal static class JsonSheet
             json.WriteList("readings", sheet.Readings, SheetParts.WriteReading);
             json.WritePropertyName("budget");
             SheetParts.WriteBudget(json, sheet.Budget);
+            ForecastText.Write(json, forecast);
             json.WriteDue("due", sheet.Due);
             json.WriteList("ladder", sheet.Ladder, SheetParts.WriteLadderStep);
             json.WriteAnswer("driveBeltMargin", sheet.DriveBeltMargin);

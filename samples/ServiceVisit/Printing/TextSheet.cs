@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>The sheet as a page to read on the spot: what matters first stands first.</summary>
 internal static class TextSheet
 {
-    internal static string Of(string machineName, VisitSheet sheet)
+    internal static string Of(string machineName, VisitSheet sheet, StepForecast? forecast = null)
     {
         Page page = new();
         page.Paragraph($"Visit sheet: {machineName}");
@@ -20,6 +20,7 @@ internal static class TextSheet
         CauseText.Write(page, SheetExtras.Causes(sheet), sheet.ChancesFrom);
         Readings(page, sheet);
         BudgetText.Write(page, sheet);
+        ForecastText.Write(page, forecast);
         DueText.Write(page, sheet.Due);
         page.Heading("What one more reading would settle");
         page.List(sheet.OneMoreReading.Select(Proposal), "Nothing that is worth the time.");

@@ -89,6 +89,13 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
         return (new(sin), new(cos));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Lanes Sin, Lanes Cos) SinCosPi(Lanes halfTurns)
+    {
+        (Vector512<double> sin, Vector512<double> cos) = HalfTurns.SinCos(halfTurns.v);
+        return (new(sin), new(cos));
+    }
+
     public static Lanes Asin(Lanes value) => EachLane(value, Math.Asin);
 
     public static Lanes Atan2(Lanes y, Lanes x)
@@ -130,6 +137,10 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Hold(Lanes value) => value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Lanes IReal<Lanes>.MultiplyAdd(Lanes first, Lanes second, Lanes third) =>
+        new(Vector512.MultiplyAddEstimate(first.v, second.v, third.v));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Lanes>.AnyLess(Lanes left, Lanes right) => Vector512.LessThanAny(left.v, right.v);

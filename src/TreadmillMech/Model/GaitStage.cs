@@ -58,7 +58,7 @@ internal static class GaitStage
         work.Stride.ThirdHarmonic = T.IfLess(
             bound,
             v,
-            GaitLaws.RunningThirdHarmonic<T>(),
+            GaitLaws.RunningThirdHarmonic(v),
             GaitLaws.WalkingThirdHarmonic(v)
         );
         work.Stride.BrakingShare = T.IfLess(

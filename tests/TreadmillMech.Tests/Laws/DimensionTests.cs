@@ -16,6 +16,7 @@ public sealed class DimensionTests
         "GaitLaws.WalkingStepFrequency",
         "GaitLaws.RunningStepFrequency",
         "GaitLaws.WalkingThirdHarmonic",
+        "GaitLaws.RunningThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
     ];

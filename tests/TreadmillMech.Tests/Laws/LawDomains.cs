@@ -207,7 +207,7 @@ internal static class LawDomains
             ["GaitLaws.WalkingStepFrequency"] = Positive(Up(0.3, 2.5)),
             ["GaitLaws.RunningStepFrequency"] = Positive(Up(1.5, 6)),
             ["GaitLaws.WalkingThirdHarmonic"] = Positive(Up(0.3, 2.05)),
-            ["GaitLaws.RunningThirdHarmonic"] = Negative(),
+            ["GaitLaws.RunningThirdHarmonic"] = Signed(Up(1.5, 5.9)),
             ["GaitLaws.BrakingPeak"] = Positive(Up(0.5, 6)),
             ["GaitLaws.RunningBrakingShare"] = Positive(Up(1.5, 6)),
             ["GaitLaws.WalkingBrakingShare"] = Positive(),

@@ -64,7 +64,7 @@ public sealed class SteadyStateTests(ITestOutputHelper output)
     }
 
     // Measured braking impulse 0.019-0.021 body weights times seconds a step at 3-5 m/s. The peak is what was fitted; at
-    // 3 m/s its half sine gives the impulse too, at 5 m/s 11 % more than the measured range ends at, within the 20 % that
+    // 3 m/s its half sine gives the impulse too, at 5 m/s 7 % more than the measured range ends at, within the 20 % that
     // the peak is uncertain by.
     [Theory]
     [InlineData(3.0, 0)]

@@ -63,13 +63,13 @@ class Drive:
     def land(self, t, v):
         v = max(0.3, v)
         if v > 2.0:
-            f = 3.062 * (v / 4) ** 0.259
-            beta = min(0.5, 0.318 * (v / 4) ** -0.384)
-            q, phi = -0.05, min(0.62, 0.345 + 0.03 * v)
+            f = 3.024 * (v / 4) ** 0.308
+            beta = min(0.5, 0.2181 + 0.3604 / v)
+            q, phi = -0.1366 + 0.0261 * min(v, 6), min(0.62, 0.345 + 0.03 * v)
         else:
-            f = 1.611 * v**0.482
-            beta = max(0.5, 0.649 - 0.035 * v)
-            q, phi = min(1, 0.17 + 0.19 * v * v), 0.57
+            f = 1.640 * v**0.479
+            beta = max(0.5, 0.655 - 0.035 * v)
+            q, phi = min(1, 0.248 + 0.132 * v * v), 0.57
         tc = 2 * beta / f
         s0 = (self.r1 * self.wrap / 2 + self.p["x0"]) / self.loop
         return dict(

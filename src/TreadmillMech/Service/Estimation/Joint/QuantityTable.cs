@@ -30,6 +30,19 @@ internal sealed class QuantityTable
     /// <summary>Value and standard uncertainty in SI units; no answer where the readings do not tell.</summary>
     internal Answer<Estimate<double>> Told(VisitQuantity quantity) => told[(int)quantity];
 
+    /// <summary>Ends of an interval of so many standard deviations of the logarithm; bent where the model bends.</summary>
+    internal (double Lower, double Upper) Ends(VisitQuantity quantity, double factor)
+    {
+        if (BentInterval.Of(Row(quantity)!.Value.Row, solution, factor) is (var lower, var upper))
+        {
+            return (Math.Exp(lower), Math.Exp(upper));
+        }
+
+        Estimate<double> straight = Told(quantity).Value;
+        double ratio = Math.Exp(factor * straight.StandardUncertainty / straight.Value);
+        return (straight.Value / ratio, straight.Value * ratio);
+    }
+
     private Answer<(double Value, string Unit, Vector<double> Gradient)> Find(VisitQuantity quantity)
     {
         if (Row(quantity) is not (var row, var unit))

@@ -178,11 +178,11 @@ public sealed class VisitEstimate
             {
                 string unit = table.At(quantity).Value.Unit is var si && si == "1" ? "" : si;
                 string name = quantity.ToString();
-                double factor = Math.Exp(Factor95 * told.StandardUncertainty / told.Value);
+                (double lower, double upper) = table.Ends(quantity, Factor95);
                 return new QuantityInterval(
-                    new(name, told.Value / factor, unit),
+                    new(name, Math.Min(lower, told.Value), unit),
                     new(name, told.Value, unit, told.StandardUncertainty),
-                    new(name, told.Value * factor, unit)
+                    new(name, Math.Max(upper, told.Value), unit)
                 );
             });
 

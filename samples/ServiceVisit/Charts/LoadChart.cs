@@ -17,8 +17,7 @@ internal static class LoadChart
         Of(
             visit,
             [
-                .. MachineAsLeft
-                    .Used<MotorCurrentReading>(visit, sheet)
+                .. UsedReadings.Of<MotorCurrentReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -29,7 +28,7 @@ internal static class LoadChart
             "Motor current against belt speed",
             "A",
             demand =>
-                MachineAsLeft.Of(visit, sheet).At(demand).MeanCurrent.Is(out ElectricCurrent current)
+                sheet.MachineAsLeft.At(demand).MeanCurrent.Is(out ElectricCurrent current)
                     ? current.Amperes
                     : null
         );
@@ -38,8 +37,7 @@ internal static class LoadChart
         Of(
             visit,
             [
-                .. MachineAsLeft
-                    .Used<MainsPowerReading>(visit, sheet)
+                .. UsedReadings.Of<MainsPowerReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -50,7 +48,7 @@ internal static class LoadChart
             "Power from the mains against belt speed",
             "W",
             demand =>
-                MachineAsLeft.Of(visit, sheet).At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
+                sheet.MachineAsLeft.At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
         );
 
     private static LineChart? Of(

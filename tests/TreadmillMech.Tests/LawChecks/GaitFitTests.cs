@@ -114,7 +114,9 @@ public sealed class GaitFitTests
         double frequency = runs
             ? GaitLaws.RunningStepFrequency<Real>(row.Speed)
             : GaitLaws.WalkingStepFrequency<Real>(row.Speed);
-        double third = runs ? GaitLaws.RunningThirdHarmonic<Real>(row.Speed) : GaitLaws.WalkingThirdHarmonic<Real>(row.Speed);
+        double third = runs
+            ? GaitLaws.RunningThirdHarmonic<Real>(row.Speed)
+            : GaitLaws.WalkingThirdHarmonic<Real>(row.Speed);
         return row.Quantity switch
         {
             "duty" => duty,

@@ -32,9 +32,7 @@ internal sealed class PlainStride
         double usual = runs ? 3.024 * Math.Pow(similar / 4, 0.308) : 1.640 * Math.Pow(similar, 0.479);
         usual /= Math.Sqrt(x.LegLength / 0.92);
         double frequency = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
-        double duty = runs
-            ? Math.Min(0.5, 0.2181 + (0.3604 / similar))
-            : Math.Max(0.5, 0.655 - (0.035 * similar));
+        double duty = runs ? Math.Min(0.5, 0.2181 + (0.3604 / similar)) : Math.Max(0.5, 0.655 - (0.035 * similar));
         harmonic = runs ? (0.0261 * Math.Min(similar, 6)) - 0.1366 : Math.Min(0.248 + (0.132 * similar * similar), 1);
         brakingShare = runs ? Math.Min(0.62, 0.345 + (0.03 * similar)) : 0.57;
         StepTime = 1 / frequency;

@@ -58,7 +58,7 @@ internal static class DueDates
     /// </summary>
     private static Answer<FrictionTrend> Trend(VisitFacts facts, DateOnly today, DateOnly since)
     {
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!facts.FrictionNow.Is(out FrictionFact? now))
         {
             return new Shortfall(Reason.InputUnknown, "DeckFriction");
         }
@@ -78,7 +78,7 @@ internal static class DueDates
                     )
                 ),
         ];
-        if (facts.Friction.AsFound.Is(out FrictionFact? found))
+        if (facts.FrictionAsFound.Is(out FrictionFact? found))
         {
             points.Add((0, found.Friction.Value, found.Friction.StandardUncertainty));
         }
@@ -112,9 +112,9 @@ internal static class DueDates
             return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!facts.FrictionNow.Is(out FrictionFact? now))
         {
-            return facts.Friction.Now.Missing;
+            return facts.FrictionNow.Missing;
         }
 
         LoopGeometry loop = new(facts.Visit.Machine);
@@ -134,9 +134,9 @@ internal static class DueDates
             return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!facts.FrictionNow.Is(out FrictionFact? now))
         {
-            return facts.Friction.Now.Missing;
+            return facts.FrictionNow.Missing;
         }
 
         double above = Math.Max(0, now.Friction.Value - facts.Options.FrictionAfterService.Value);

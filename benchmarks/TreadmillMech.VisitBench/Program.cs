@@ -8,7 +8,11 @@ internal static class Program
 {
     private static int Main(string[] args)
     {
-        if (args.Length > 2 || !Number(args, 0, BenchRun.UsualOfEach, out int each) || !Number(args, 1, 1, out int seed))
+        if (
+            args.Length > 2
+            || !Number(args, 0, BenchRun.UsualOfEach, out int each)
+            || !Number(args, 1, 1, out int seed)
+        )
         {
             Console.Error.WriteLine("Expected: [visits of each cause, 1 to 999] [first seed, 0 or more]");
             return 2;

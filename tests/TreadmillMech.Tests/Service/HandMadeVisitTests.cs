@@ -35,10 +35,7 @@ public sealed class HandMadeVisitTests
             [new BoltReading { Feel = BoltFeel.Hard }, .. Visits.ReadyToTurn]
         );
         Assert.Equal(TurnLimit.HardBolt, sheet.Budget.Limit);
-        Assert.DoesNotContain(
-            sheet.NextSteps,
-            s => s.Action.Contains("stretched", StringComparison.OrdinalIgnoreCase)
-        );
+        Assert.DoesNotContain(sheet.NextSteps, s => s.Action.Contains("stretched", StringComparison.OrdinalIgnoreCase));
     }
 
     [Fact]
@@ -62,10 +59,7 @@ public sealed class HandMadeVisitTests
         VisitSheet sheet = VisitReview.Of(visit);
         Assert.Equal(TurnLimit.EarlierTension, sheet.Budget.Limit);
         Visits.Says("tighter than an earlier visit left it", sheet.NextSteps[0].Action);
-        Assert.Contains(
-            sheet.Findings,
-            f => f.Limits.Any(l => l.Name == VisitOptions.Default.MostOverReference.Name)
-        );
+        Assert.Contains(sheet.Findings, f => f.Limits.Any(l => l.Name == VisitOptions.Default.MostOverReference.Name));
     }
 
     [Fact]
@@ -110,12 +104,7 @@ public sealed class HandMadeVisitTests
     public void NoDangerIsLostBehindAnotherCause(Symptom symptom, Verdict verdict)
     {
         // Everything else tells of a slack belt that more tension cured.
-        VisitSheet sheet = Visits.Review([
-            .. Visits.ReadyToTurn,
-            Happened.Turned(0.5),
-            Happened.Holds,
-            There(symptom),
-        ]);
+        VisitSheet sheet = Visits.Review([.. Visits.ReadyToTurn, Happened.Turned(0.5), Happened.Holds, There(symptom)]);
         Assert.Equal(Cause.RunningBeltSlack, sheet.Causes[0].Cause);
         Assert.Equal(verdict, sheet.Verdict);
         VisitSheet without = Visits.Review([.. Visits.ReadyToTurn, Happened.Turned(0.5), Happened.Holds]);
@@ -157,10 +146,7 @@ public sealed class HandMadeVisitTests
             Happened.Holds
         );
         Assert.Equal(Verdict.Use, sheet.Verdict);
-        Assert.DoesNotContain(
-            sheet.NextSteps,
-            s => s.Action.StartsWith("Replace", StringComparison.Ordinal)
-        );
+        Assert.DoesNotContain(sheet.NextSteps, s => s.Action.StartsWith("Replace", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -289,19 +275,17 @@ public sealed class HandMadeVisitTests
         EarlierVisit later = new() { Day = new(2026, 5, 2) };
         Visit visit = Visits.Make(Machines.Plain) with { Day = new(2026, 5, 2), Earlier = [later] };
         Assert.Throws<ArgumentException>(() => visit with { Day = new(2026, 5, 1) });
-        Assert.Throws<ArgumentException>(() =>
-            visit with
-            {
-                Earlier = [later with { Day = new(2026, 5, 3) }],
-            }
-        );
+        Assert.Throws<ArgumentException>(() => visit with { Earlier = [later with { Day = new(2026, 5, 3) }] });
     }
 
     [Fact]
     public void WhoHasCountedStatesHowCommonCausesAre()
     {
         Visit visit = Visits.Make(Machines.Plain, Happened.Slips);
-        CauseWeights counted = new(new Dictionary<Cause, double> { [Cause.DriveBeltSlack] = 400 }, "a workshop's own log");
+        CauseWeights counted = new(
+            new Dictionary<Cause, double> { [Cause.DriveBeltSlack] = 400 },
+            "a workshop's own log"
+        );
         VisitSheet sheet = VisitReview.Of(visit, VisitOptions.Default with { Weights = counted });
         Assert.Equal(Cause.RunningBeltSlack, VisitReview.Of(visit).Causes[0].Cause);
         Assert.Equal(Cause.DriveBeltSlack, sheet.Causes[0].Cause);

@@ -50,13 +50,7 @@ public sealed partial class LimitsOnTheSheetTests
         ),
         Visits.Make(
             Machines.Plain,
-            [
-                new InclineReading
-                {
-                    Measured = Ratio.FromPercent(5),
-                    Display = Ratio.FromPercent(6.5),
-                },
-            ]
+            [new InclineReading { Measured = Ratio.FromPercent(5), Display = Ratio.FromPercent(6.5) }]
         ),
         Visits.Make(Machines.Plain, [Warm(WarmPlace.TailRollerBearing, 45), Warm(WarmPlace.MainsPlug, 40)]),
         Visits.Make(Machines.Plain, [Warm(WarmPlace.MotorCase, 80)]),
@@ -118,9 +112,7 @@ public sealed partial class LimitsOnTheSheetTests
             );
 
     private static bool Same(Finding one, Finding other) =>
-        one.Statement == other.Statement
-        && one.Severity == other.Severity
-        && one.Next?.Action == other.Next?.Action;
+        one.Statement == other.Statement && one.Severity == other.Severity && one.Next?.Action == other.Next?.Action;
 
     private static VisitOptions? Changed(PropertyInfo property, Threshold usual, double value)
     {

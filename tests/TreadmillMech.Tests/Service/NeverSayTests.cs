@@ -65,10 +65,7 @@ public sealed partial class NeverSayTests
     [Fact]
     public void TheVisitsReachEveryKindOfAdvice()
     {
-        VisitSheet[] sheets =
-        [
-            .. RandomVisit.Arbitrary().Generator.Sample(4_000).Select(v => VisitReview.Of(v.Visit)),
-        ];
+        VisitSheet[] sheets = [.. RandomVisit.Arbitrary().Generator.Sample(4_000).Select(v => VisitReview.Of(v.Visit))];
         Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 7, 4_000);
         foreach (Subject subject in Enum.GetValues<Subject>())
         {
@@ -94,9 +91,7 @@ public sealed partial class NeverSayTests
 
     private static void SentencesOnDangerSayTheSafeThing(RandomVisit random, VisitSheet sheet)
     {
-        foreach (
-            string sentence in SheetText.Lines(sheet).SelectMany(l => SentenceEnd().Split(l))
-        )
+        foreach (string sentence in SheetText.Lines(sheet).SelectMany(l => SentenceEnd().Split(l)))
         {
             Implies(sentence, "capacitor", "measure that the controller's capacitors are dead");
             Implies(sentence, "customer", "never a customer or patient");
@@ -151,7 +146,7 @@ public sealed partial class NeverSayTests
             || demand.Speed > (random.Visit.Machine.Plate?.HighestSpeed ?? demand.Speed)
         )
         {
-                Assert.DoesNotContain(
+            Assert.DoesNotContain(
                 sheet.NextSteps.Select(s => s.Action).Concat(sheet.OneMoreReading.Select(p => p.Reading)),
                 line => line.Contains("the test demand", StringComparison.Ordinal)
             );
@@ -170,7 +165,11 @@ public sealed partial class NeverSayTests
         // A number that was judged has the limit beside it.
         Assert.All(
             sheet.Findings,
-            f => Assert.True(f.Number is null || f.Severity == Severity.Note || f.Limit is not null || f.Limits.Length > 0, f.Statement)
+            f =>
+                Assert.True(
+                    f.Number is null || f.Severity == Severity.Note || f.Limit is not null || f.Limits.Length > 0,
+                    f.Statement
+                )
         );
         Assert.All(sheet.Findings, f => Assert.True(f.Number is null || double.IsFinite(f.Number.Value), f.Statement));
     }

@@ -44,11 +44,12 @@ public sealed class RefusedReadingTests
         Visits.Says(why, Assert.Single(with.Refused).Why);
         Assert.Empty(without.Refused);
 
-
         // But for the finding that names it.
         Finding named = Assert.Single(
             with.Findings,
-            f => f.Statement.EndsWith("not used.", StringComparison.Ordinal) && f.Next!.Action.StartsWith("Read again, as", StringComparison.Ordinal)
+            f =>
+                f.Statement.EndsWith("not used.", StringComparison.Ordinal)
+                && f.Next!.Action.StartsWith("Read again, as", StringComparison.Ordinal)
         );
         VisitSheet others = with with
         {

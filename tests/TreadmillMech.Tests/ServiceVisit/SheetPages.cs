@@ -54,7 +54,14 @@ internal static class SheetPages
         Readings =
         [
             new(ReadingKind.RestTension, "strand tension", "N", new("tension", 612, "N", 31), null, null),
-            new(ReadingKind.DeckFriction, "deck friction", "", new("friction", 0.31, ""), new("friction", 0.17, "", 0.02), Limit),
+            new(
+                ReadingKind.DeckFriction,
+                "deck friction",
+                "",
+                new("friction", 0.31, ""),
+                new("friction", 0.17, "", 0.02),
+                Limit
+            ),
         ],
         Refused = [new(4, "motor current", "The meter was not zeroed; zero it and read again.")],
         Budget = new()
@@ -84,7 +91,10 @@ internal static class SheetPages
                 new Shortfall(Reason.NotObservable, "")
             ),
         ],
-        OneMoreReading = [new("A lift of 25 mm.", "the strand tension to a tenth.", "Margin known to 30 % now, to 12 % with it.", 5)],
+        OneMoreReading =
+        [
+            new("A lift of 25 mm.", "the strand tension to a tenth.", "Margin known to 30 % now, to 12 % with it.", 5),
+        ],
         Notices = ["The speed lies outside the range of the relation."],
         OwnerPage = ["The machine needs a new belt.", "Please leave it unplugged."],
     };

@@ -174,26 +174,23 @@ internal sealed record CauseAdvice(
             or Cause.DriveBeltGlazed
                 when !facts.SlipsNow
                     && !facts.DriveBeltMended
-                    && facts.DriveBeltLook is not (DriveBeltLook.Glazed or DriveBeltLook.Cracked) =>
-                new(
-                    Subject.DriveBelt,
-                    Severity.Attend,
-                    cause == Cause.DriveBeltSlack
-                        ? "The drive belt is slack."
-                        : "The drive belt is glazed or worn.",
-                    "The belt between motor and roller needs work or replacement.",
-                    new()
-                    {
-                        Action =
-                            cause == Cause.DriveBeltSlack
-                                ? "Tension the drive belt by its kind, as the maker says, and pluck its span again."
-                                : "Replace the drive belt, and look at the pulleys for wear and line.",
-                        Expect = "No squeal, and a motor-to-roller ratio under load as unloaded.",
-                        StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft.",
-                        EffortMinutes = 30,
-                        Cautions = [Cautions.Unplug, Cautions.StandStill],
-                    }
-                ),
+                    && facts.DriveBeltLook is not (DriveBeltLook.Glazed or DriveBeltLook.Cracked) => new(
+                Subject.DriveBelt,
+                Severity.Attend,
+                cause == Cause.DriveBeltSlack ? "The drive belt is slack." : "The drive belt is glazed or worn.",
+                "The belt between motor and roller needs work or replacement.",
+                new()
+                {
+                    Action =
+                        cause == Cause.DriveBeltSlack
+                            ? "Tension the drive belt by its kind, as the maker says, and pluck its span again."
+                            : "Replace the drive belt, and look at the pulleys for wear and line.",
+                    Expect = "No squeal, and a motor-to-roller ratio under load as unloaded.",
+                    StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft.",
+                    EffortMinutes = 30,
+                    Cautions = [Cautions.Unplug, Cautions.StandStill],
+                }
+            ),
             _ => null,
         };
 }

@@ -35,7 +35,9 @@ internal static class CauseRanking
             (string Text, Threshold? Limit, double Weight)[] weighed =
             [
                 .. evidence
-                    .Select((e, n) => (e.Text, e.Limit, Weight: likelihood[n][cause] - Others(likelihood[n], share, cause)))
+                    .Select(
+                        (e, n) => (e.Text, e.Limit, Weight: likelihood[n][cause] - Others(likelihood[n], share, cause))
+                    )
                     .Where(e => Math.Abs(e.Weight) > WorthTelling)
                     .OrderByDescending(e => Math.Abs(e.Weight)),
             ];

@@ -67,8 +67,7 @@ internal static class MotorEvidence
         {
             double rise = Si.Celsius.ToSi(warm.Temperature) - Si.Celsius.ToSi(warm.Air);
 
-            double ofCase =
-                warm.Place == WarmPlace.MotorWinding ? rise - facts.Options.WindingOverCase.Value : rise;
+            double ofCase = warm.Place == WarmPlace.MotorWinding ? rise - facts.Options.WindingOverCase.Value : rise;
             yield return Warmth.Read(ofCase, 3, $"The motor is {new Figure("", rise, "K")} above the air.");
         }
 

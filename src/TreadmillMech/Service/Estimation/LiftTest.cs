@@ -9,7 +9,6 @@ namespace TreadmillMech.Service.Estimation;
 /// <summary>Strand tension, and where the readings tell it the stiffness, from lift tests.</summary>
 public static class LiftTest
 {
-
     // The ranges that the parts accept, see Treadmill.RestTension and RunningBelt.RelaxedForcePerWidth.
     private const double LargestTension = 20000;
     internal static readonly Bounds PerWidthRange = new(1000, 40000);

@@ -66,11 +66,9 @@ internal sealed class JointFacts
             Motor = machine.Motor is { } motor
                 ? motor with
                 {
-                    Constant =
-                        Within(Inputs.MotorConstant, Si.MotorConstant, told.MotorConstant) ?? motor.Constant,
+                    Constant = Within(Inputs.MotorConstant, Si.MotorConstant, told.MotorConstant) ?? motor.Constant,
                     FrictionTorque =
-                        motor.FrictionTorque
-                        ?? Within(Inputs.MotorFrictionTorque, Si.Torque, told.MotorFrictionTorque),
+                        motor.FrictionTorque ?? Within(Inputs.MotorFrictionTorque, Si.Torque, told.MotorFrictionTorque),
                 }
                 : null,
         };

@@ -69,8 +69,7 @@ internal static class Proposals
 
         if (Worth(reading.FrictionNow, reading.FrictionAfter, options))
         {
-            yield return
-                $"deck friction known to {Percent(reading.FrictionNow)} now, to {Percent(reading.FrictionAfter)} with it";
+            yield return $"deck friction known to {Percent(reading.FrictionNow)} now, to {Percent(reading.FrictionAfter)} with it";
         }
     }
 

@@ -73,7 +73,8 @@ internal static class ReadingRules
                 Next = new()
                 {
                     Action = $"Read again: {string.Join("; ", worst.Select(Named).Distinct(StringComparer.Ordinal))}.",
-                    Expect = "Readings that agree within their uncertainties; which of them was wrong, they cannot say.",
+                    Expect =
+                        "Readings that agree within their uncertainties; which of them was wrong, they cannot say.",
                     StopAt = "Do not turn, clean or replace by a reading that stands alone.",
                     EffortMinutes = 5,
                     Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
@@ -95,7 +96,9 @@ internal static class ReadingRules
             [
                 .. facts
                     .Refused.Take(MostNamed)
-                    .Select(static r => string.Create(CultureInfo.InvariantCulture, $"Event {r.Event + 1}, {r.Name}: {r.Why}")),
+                    .Select(static r =>
+                        string.Create(CultureInfo.InvariantCulture, $"Event {r.Event + 1}, {r.Name}: {r.Why}")
+                    ),
             ],
             Next = new()
             {

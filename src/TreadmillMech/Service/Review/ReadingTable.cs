@@ -51,7 +51,8 @@ internal static class ReadingTable
     private static Estimate<ForcePerLength>? Stiffness(VisitFacts facts) =>
         facts.Lifts.Count == 0 ? null
         : facts.Joint.Agreed is { } joint
-            ? joint.RelaxedForcePerWidth.Is(out Estimate<ForcePerLength> told) ? told : null
+            ? joint.RelaxedForcePerWidth.Is(out Estimate<ForcePerLength> told) ? told
+                : null
         : facts.Tension.Is(out TensionEstimate? lifted) && lifted.StiffnessObserved ? lifted.RelaxedForcePerWidth
         : null;
 
@@ -61,14 +62,7 @@ internal static class ReadingTable
         Figure? left = facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
         if (found is not null || left is not null)
         {
-            yield return new(
-                ReadingKind.DeckFriction,
-                "Deck friction",
-                "",
-                found,
-                left,
-                facts.Options.HighFriction
-            );
+            yield return new(ReadingKind.DeckFriction, "Deck friction", "", found, left, facts.Options.HighFriction);
         }
     }
 
@@ -125,14 +119,7 @@ internal static class ReadingTable
 
         if (Told(facts.DriveBeltMargin) is { StandardUncertainty: not null } drive)
         {
-            yield return new(
-                ReadingKind.DriveBeltMargin,
-                $"Margin of the {facts.Say.Drive}",
-                "",
-                null,
-                drive,
-                null
-            );
+            yield return new(ReadingKind.DriveBeltMargin, $"Margin of the {facts.Say.Drive}", "", null, drive, null);
         }
     }
 
@@ -185,12 +172,7 @@ internal static class ReadingTable
         SlipLocation? left = facts.SlipNow.Is(out SlipLocation? b) ? b : null;
         (ReadingKind Kind, string Name, Figure? Found, Figure? Left)[] rows =
         [
-            (
-                ReadingKind.BeltSlip,
-                "Slip of the running belt",
-                Percent(found?.RunningBelt),
-                Percent(left?.RunningBelt)
-            ),
+            (ReadingKind.BeltSlip, "Slip of the running belt", Percent(found?.RunningBelt), Percent(left?.RunningBelt)),
             (
                 ReadingKind.DriveSlip,
                 $"Slip of the {facts.Say.Drive}",

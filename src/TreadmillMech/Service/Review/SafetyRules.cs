@@ -38,7 +38,9 @@ internal static class SafetyRules
                     both ? $"A bearing of the {place} is hot and a roller rumbles: it is failing, and may seize."
                     : hot ? $"A bearing of the {place} is hot: it is failing, or carries too much tension."
                     : "A roller rumbles: a bearing is failing.",
-                Number = double.IsFinite(rise) ? new($"warmth of the {place}'s bearing above the air", rise, "K") : null,
+                Number = double.IsFinite(rise)
+                    ? new($"warmth of the {place}'s bearing above the air", rise, "K")
+                    : null,
                 Limit = double.IsFinite(rise) ? limit : null,
                 For = rumbles ? ["Heard with the belt empty."] : [],
                 Against = rumbles && double.IsFinite(rise) && !hot ? ["The bearings that were felt are not hot."] : [],
@@ -69,7 +71,8 @@ internal static class SafetyRules
                 {
                     Subject = Subject.Rollers,
                     Severity = Severity.Restrict,
-                    Statement = "It knocks once in each turn: a pulley that is loose, a belt that is torn, or a bearing.",
+                    Statement =
+                        "It knocks once in each turn: a pulley that is loose, a belt that is torn, or a bearing.",
                     For = ["Heard."],
                     ForOwner = "Something in the drive knocks and is being looked for.",
                     Next = new()
@@ -129,7 +132,8 @@ internal static class SafetyRules
                 Cause.DriveOverrun,
                 From(CauseAdvice.Of(facts, Cause.DriveOverrun)!) with
                 {
-                    Statement = "Uphill the belt runs faster than set: the person drives it, and this drive cannot hold it back.",
+                    Statement =
+                        "Uphill the belt runs faster than set: the person drives it, and this drive cannot hold it back.",
                     For = ["Seen."],
                 }
             );
@@ -204,7 +208,8 @@ internal static class SafetyRules
                     {
                         Action =
                             "Have a qualified person replace the brushes in pairs and look at brushes' springs and commutator.",
-                        Expect = "Brushes that slide freely and are bedded in, and a motor as strong as its plate says.",
+                        Expect =
+                            "Brushes that slide freely and are bedded in, and a motor as strong as its plate says.",
                         StopAt = "Stop at a commutator that is scored or burnt.",
                         EffortMinutes = 30,
                         Cautions = [Cautions.Unplug, Cautions.Electrical],
@@ -250,7 +255,8 @@ internal static class SafetyRules
     private static NextStep Again(VisitFacts facts) =>
         new()
         {
-            Action = "Have a qualified person read the warmth of the motor's case again after a walk at the usual load.",
+            Action =
+                "Have a qualified person read the warmth of the motor's case again after a walk at the usual load.",
             Expect = $"A case less than {new Figure("", facts.Options.HotMotor.Value, "K")} above the air.",
             StopAt = "Stop at a winding that smells: a motor that was that hot has weaker magnets for good.",
             EffortMinutes = 15,

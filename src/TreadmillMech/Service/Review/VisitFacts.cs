@@ -144,8 +144,7 @@ internal sealed class VisitFacts
     internal Answer<Figure> TensionByLifts => TensionAt(0, 0);
 
     /// <summary>Strand tension at rest before the first turn of the visit, with its uncertainty.</summary>
-    internal Answer<Figure> TensionAsFound =>
-        TensionTogether(0, 0) is { } all && all.Found ? all : TensionAt(0, 0);
+    internal Answer<Figure> TensionAsFound => TensionTogether(0, 0) is { } all && all.Found ? all : TensionAt(0, 0);
 
     /// <summary>Strand tension at rest now, with its uncertainty.</summary>
     internal Answer<Figure> TensionNow => TensionAfter(0);

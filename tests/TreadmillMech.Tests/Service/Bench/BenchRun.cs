@@ -14,12 +14,7 @@ internal sealed class BenchRun
     private readonly Dictionary<ReadingKind, (int Told, int Held)> held = [];
     private readonly Dictionary<Cause, Dictionary<Cause, int>> confusion = [];
 
-    internal BenchRun(
-        double thoroughness,
-        ModelError error,
-        int eachCause = UsualOfEach,
-        int firstSeed = UsualSeed
-    )
+    internal BenchRun(double thoroughness, ModelError error, int eachCause = UsualOfEach, int firstSeed = UsualSeed)
     {
         this.eachCause = eachCause;
         foreach (Cause cause in Enum.GetValues<Cause>())

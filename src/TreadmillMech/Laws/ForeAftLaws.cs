@@ -5,15 +5,11 @@ namespace TreadmillMech.Laws;
 
 /// <summary>The force of a foot along the belt in time, by its impulse: what belt speed feels.</summary>
 /// <remarks>
-/// <para>
 /// Four sines over the stance, $\sum a_k \sin k\pi u$ with the phase $u$ from foot strike. The shape for $a_2 = 1$,
 /// $$S(u) = \sin 2\pi u + r \sin 4\pi u + w\left(\sin 3\pi u - \tfrac13 \sin \pi u\right)$$
-/// has a mean of exactly zero for any $r$ and $w$ and no corner where braking turns into pushing off.
-/// </para>
-/// <para>
-/// The slip of a belt asks for the peak of braking, <see cref="GaitLaws.BrakingPeak"/>; a dip of speed for its impulse. Both
-/// are measured, and no simple shape meets both, so each has its law. docs/articles/gait.md has the records and the fit.
-/// </para>
+/// has a mean of exactly zero for any $r$ and $w$ and no corner where braking turns into pushing off. The slip of a belt asks
+/// for the peak of braking, <see cref="GaitLaws.BrakingPeak"/>; a dip of speed for its impulse. Both are measured, and no
+/// simple shape meets both, so each has its law. docs/articles/gait.md has the records and the fit.
 /// </remarks>
 public static class ForeAftLaws
 {

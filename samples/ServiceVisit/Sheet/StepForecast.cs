@@ -30,7 +30,7 @@ internal sealed record StepForecast(Answer<Figure> Dip, Answer<Figure> Slide)
             return Without(new(Reason.InputUnknown, "flywheel and speed controller"));
         }
 
-        Treadmill machine = AsLeft(visit, sheet);
+        Treadmill machine = AsLeft(sheet);
         if (!DriveSimulation.Of(machine, visit.TestDemand, dynamics).Is(out DriveSimulation? simulation))
         {
             return Without(DriveSimulation.Of(machine, visit.TestDemand, dynamics).Missing);
@@ -53,9 +53,9 @@ internal sealed record StepForecast(Answer<Figure> Dip, Answer<Figure> Slide)
     private static StepForecast Without(Shortfall missing) => new(missing, missing);
 
     /// <summary>With the strand tension that the sheet found, which holds the turns of this visit already.</summary>
-    private static Treadmill AsLeft(Visit visit, VisitSheet sheet)
+    private static Treadmill AsLeft(VisitSheet sheet)
     {
-        Treadmill machine = MachineAsLeft.Of(visit, sheet);
+        Treadmill machine = sheet.MachineAsLeft;
         return sheet.Budget.Tension.Is(out Figure? tension) && tension.Unit == "N"
             ? machine with
             {

@@ -91,8 +91,12 @@ public sealed class VisitDeckTests
         Finding finding = Visits
             .Review(Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
             .About(Subject.Deck);
-        Assert.Equal(0.65 * 500 / 2 / (118 * 9.80665), finding.Number!.Value, 1e-9);
-        Visits.Says("mains power", Assert.Single(finding.For));
+        Figure told = finding.Number!;
+
+        // By an efficiency of 0.65; the losses of controller and motor taken apart come to somewhat less.
+        double byHand = 0.65 * 500 / 2 / (118 * 9.80665);
+        Assert.InRange(byHand, told.Value - (2 * told.StandardUncertainty!.Value), told.Value + (2 * told.StandardUncertainty.Value));
+        Assert.True(told.StandardUncertainty > 0.05 * told.Value);
     }
 
     [Fact]
@@ -101,6 +105,6 @@ public sealed class VisitDeckTests
         Finding finding = Visits
             .Review(Happened.Pull(0.2), Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
             .About(Subject.Deck);
-        Assert.Equal(0.2, finding.Number!.Value, 1e-9);
+        Assert.Equal(0.2, finding.Number!.Value, 0.004);
     }
 }

@@ -159,7 +159,13 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
         Vector512.LessThanOrEqual(Vector512.Abs(value.v), Vector512.Create(double.MaxValue));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    static Lanes IReal<Lanes>.MultiplyAdd(Lanes first, Lanes second, Lanes third) =>
+    internal static bool AllLess(Lanes left, Lanes right) => Vector512.LessThanAll(left.v, right.v);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Lanes IReal<Lanes>.MultiplyAdd(Lanes first, Lanes second, Lanes third) => MultiplyAdd(first, second, third);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Lanes MultiplyAdd(Lanes first, Lanes second, Lanes third) =>
         new(Vector512.MultiplyAddEstimate(first.v, second.v, third.v));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -260,6 +260,10 @@ public sealed class BatchTests
         Assert.True(study.Batch([Inputs.RestTension], [Outputs.BeltMargin]).Found);
     }
 
+    /// <summary>Every output of random rows.</summary>
+    internal static double[][] Results(int start) =>
+        Run(Known.Study.Batch(Columns, Outputs.All).Value, Draw(start), new()).Results;
+
     private static BatchOptions Asking() =>
         new()
         {

@@ -40,7 +40,15 @@ internal static class StudiesRoom
         report.Add("compared, margin", study.Compare(Outputs.BeltMargin, Unsure, 11, options), Told(report, "margin"));
         report.Add(
             "compared, own function",
-            Uncertainty.Compare(new Cube(), [UncertainInput.Normal("edge", 2, 0.05)], 11, options with { Correlations = [] }),
+            Uncertainty.Compare(
+                new Cube(),
+                [UncertainInput.Normal("edge", 2, 0.05)],
+                11,
+                options with
+                {
+                    Correlations = [],
+                }
+            ),
             Told(report, "own function")
         );
         report.AddRefusal("uncertain input twice", () => study.Propagate(Outputs.BeltMargin, [Unsure[0], Unsure[0]]));
@@ -67,8 +75,12 @@ internal static class StudiesRoom
     private static void Solves(Report report, Study study)
     {
         Input[] bolts = [Inputs.LeftTurns, Inputs.RightTurns];
-        report.Add("turns for a margin of 1.1", study.Solve(Outputs.BeltMargin, 1.1, bolts, 0, 3), s => Round(s.Value.Si));
-        report.Add("turns for a margin of 50", study.Solve(Outputs.BeltMargin, 50, bolts, 0, 3), s => Round(s.Value.Si));
+        report.Add(
+            "turns for a margin of 1.1",
+            study.Solve(Outputs.BeltMargin, 1.1, bolts, 0, 3),
+            s => Round(s.Value.Si)
+        );
+        report.Add("turns for a margin of 50", study.Solve(Outputs.BeltMargin, 50, bolts, 0, 3).Missing.ToString());
     }
 
     private static void Slopes(Report report, Study study, Output output) =>
@@ -103,7 +115,9 @@ internal static class StudiesRoom
                 ' ',
                 Enumerable
                     .Range(0, series.Si.Length)
-                    .Select(row => series.Status[row] == Reason.Found ? Text(series.Si[row]) : series.Status[row].ToString())
+                    .Select(row =>
+                        series.Status[row] == Reason.Found ? Text(series.Si[row]) : series.Status[row].ToString()
+                    )
             )
         );
 

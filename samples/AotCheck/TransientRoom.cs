@@ -39,11 +39,7 @@ internal static class TransientRoom
             report,
             "standing start",
             0.82,
-            DrivePlan.StandingStart(
-                two,
-                Speed.FromMetersPerSecond(1.2),
-                Acceleration.FromMetersPerSecondSquared(0.8)
-            )
+            DrivePlan.StandingStart(two, Speed.FromMetersPerSecond(1.2), Acceleration.FromMetersPerSecondSquared(0.8))
         );
         SideBySide(report);
         report.Add("transient, unknown", Simulation(null));

@@ -10,7 +10,8 @@ namespace TreadmillMech.Samples.ServiceVisit.Sheet;
 /// <param name="Slide">How far the drive roller slides under the belt in a step.</param>
 internal sealed record StepForecast(Answer<Figure> Dip, Answer<Figure> Slide)
 {
-    internal const string About = "a run in time of the machine as left, under the tested demand; a calculation, no test";
+    internal const string About =
+        "a run in time of the machine as left, under the tested demand; a calculation, no test";
 
     // The first seconds hold what the start has left behind.
     private static readonly Duration Settled = Duration.FromSeconds(3);

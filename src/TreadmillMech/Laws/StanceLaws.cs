@@ -24,6 +24,15 @@ internal static class StanceLaws
     internal static T PushPeak<T>(T brakingPeak, T brakingShare)
         where T : struct, IReal<T> => -(brakingPeak * brakingShare / (1 - brakingShare));
 
+    /// <summary>Load of a foot [N] from the sine of its wave and the load of its lobe.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Load<T>(T normal, T third, T waveSin, T lobe)
+        where T : struct, IReal<T>
+    {
+        T twice = 2 * waveSin;
+        return T.MultiplyAdd(normal * waveSin, T.MultiplyAdd(third, 3 - (twice * twice), 1), lobe);
+    }
+
     /// <summary>Load of a foot [N] and its derivative by the phase [N], from sine and cosine of both its waves.</summary>
     /// <param name="normal">Load that goes with the normal force, $N$ [N].</param>
     /// <param name="third">Third harmonic, $q$ [1].</param>

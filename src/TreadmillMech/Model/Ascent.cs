@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>A step towards a top from the derivatives at a place near it.</summary>
+[SkipLocalsInit]
 internal static class Ascent
 {
     // A step of the fourth order from nearer than this leaves 1e-11 of a piece.

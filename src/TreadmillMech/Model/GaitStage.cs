@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>The person: cadence, contact and the shape of the foot's force.</summary>
+[SkipLocalsInit]
 internal static class GaitStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

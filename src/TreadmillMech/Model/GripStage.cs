@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>Margin of the running belt at the worst phase, tensions there, and the extremes of the pull.</summary>
+[SkipLocalsInit]
 internal static class GripStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

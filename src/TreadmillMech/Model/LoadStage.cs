@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>What the feet put on the belt, and where.</summary>
+[SkipLocalsInit]
 internal static class LoadStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

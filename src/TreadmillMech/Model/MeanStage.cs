@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>Means over a step of the squared pull, and of the pull times its share.</summary>
+[SkipLocalsInit]
 internal static class MeanStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -9,6 +9,7 @@ namespace TreadmillMech.Model;
 /// The sines at the nodes of a piece follow from those of its first node and of one interval by the rule for sums of
 /// angles. A piece is empty where no foot overlaps: its slopes, counted for an interval, are then zero.
 /// </remarks>
+[SkipLocalsInit]
 internal struct StepNodes<T>
     where T : struct, IReal<T>
 {
@@ -57,10 +58,13 @@ internal struct StepNodes<T>
         T interval,
         T peak,
         T rate,
-        ref Turn<T> wave,
-        ref Turn<T> lobe
+        ref Turn<T> waveAtEnds,
+        ref Turn<T> lobeAtEnds
     )
     {
+        // Local copies stay in registers.
+        Turn<T> wave = waveAtEnds;
+        Turn<T> lobe = lobeAtEnds;
         Turn<T> waveStep = Turn<T>.Of(interval);
         Turn<T> lobeStep = Turn<T>.Of(rate * interval);
         T share = T.MultiplyAdd(s.RideShare, from, s.StrikeShare);
@@ -78,6 +82,8 @@ internal struct StepNodes<T>
             );
             if (i == first + Intervals)
             {
+                waveAtEnds = wave;
+                lobeAtEnds = lobe;
                 break;
             }
 

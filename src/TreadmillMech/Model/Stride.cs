@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>Loads on the belt at a phase of the step, with both feet riding back with the belt.</summary>
+[SkipLocalsInit]
 internal static class Stride
 {
     /// <summary>Pieces of the window.</summary>

@@ -18,6 +18,7 @@ namespace TreadmillMech.Model;
 /// </para>
 /// <para>A case that has settled stays where it is while others beside it go on: its answer depends on itself alone.</para>
 /// </remarks>
+[SkipLocalsInit]
 internal readonly struct WorstPhases : IPlainSearch
 {
     internal const int Results = 8;
@@ -75,7 +76,7 @@ internal readonly struct WorstPhases : IPlainSearch
 
     /// <summary>Highest top of a target, climbed.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static Top<T> Find<T>(
+    internal static Top<T> Find<T>(
         in StrideNumbers<T> stride,
         in StepNodes<T> nodes,
         in Target<T> target,
@@ -98,7 +99,7 @@ internal readonly struct WorstPhases : IPlainSearch
 
     /// <summary>Highest and second highest top by the cubics between the nodes.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Scan<T>(in StepNodes<T> nodes, in Target<T> target, out Top<T> best, out Top<T> second)
+    internal static void Scan<T>(in StepNodes<T> nodes, in Target<T> target, out Top<T> best, out Top<T> second)
         where T : struct, IReal<T>
     {
         best = new(1, Edge, Edge, target.Of(nodes.At(1, 0)).Height, 0);
@@ -153,7 +154,7 @@ internal readonly struct WorstPhases : IPlainSearch
 
     /// <summary>Climbs from a place near a top to the top, within its interval.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Climb<T>(in StrideNumbers<T> stride, in Target<T> target, T climbing, ref Top<T> top)
+    internal static void Climb<T>(in StrideNumbers<T> stride, in Target<T> target, T climbing, ref Top<T> top)
         where T : struct, IReal<T>
     {
         for (int i = 0; i < MostSteps && T.AnyLess(0.5, climbing); i++)

@@ -89,8 +89,8 @@ internal readonly struct Gradient : IReal<Gradient>
     public static (Gradient Sin, Gradient Cos) SinCosPi(Gradient halfTurns)
     {
         (double sin, double cos) = HalfTurns.SinCos(halfTurns.value);
-        Vector512<double> slopes = halfTurns.slopes * Math.PI;
-        return (new(sin, slopes * cos), new(cos, slopes * -sin));
+        Vector512<double> turns = halfTurns.slopes * Math.PI;
+        return (new(sin, turns * cos), new(cos, turns * -sin));
     }
 
     public static Gradient Asin(Gradient value) =>

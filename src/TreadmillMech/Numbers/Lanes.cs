@@ -27,6 +27,13 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
 
     internal double this[int lane] => v[lane];
 
+    /// <summary>The eight as a register.</summary>
+    internal Vector512<double> Vector
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => v;
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static implicit operator Lanes(double value) => new(Vector512.Create(value));
 
@@ -137,6 +144,19 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Lanes Hold(Lanes value) => value;
+
+    /// <summary>All bits set where left is less than right.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector512<double> Less(Lanes left, Lanes right) => Vector512.LessThan(left.v, right.v);
+
+    /// <summary>All bits set where left is not less than right, nor either NaN.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector512<double> NotLess(Lanes left, Lanes right) => Vector512.GreaterThanOrEqual(left.v, right.v);
+
+    /// <summary>All bits set where the number is finite.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector512<double> Finite(Lanes value) =>
+        Vector512.LessThanOrEqual(Vector512.Abs(value.v), Vector512.Create(double.MaxValue));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static Lanes IReal<Lanes>.MultiplyAdd(Lanes first, Lanes second, Lanes third) =>

@@ -48,7 +48,7 @@ public static class LoopLawsChecks
             {
                 // A crossed strand tilts by the sum of the radii, and both wraps are the larger ones.
                 Real angle = LoopLaws.StrandAngle<Real>(0.225, -0.1, 1.95);
-                return (2 * LoopLaws.StrandLength(1.95, angle)) + ((0.225 + 0.1) * LoopLaws.Wrap(angle));
+                return (2 * LoopLaws.StrandLength<Real>(1.95, angle)) + (0.325 * LoopLaws.Wrap(angle));
             }
         ),
         new(

@@ -13,7 +13,8 @@ public sealed class VisitDeckTests
         VisitSheet sheet = Visits.Review(Happened.Pull(0.36));
         Finding finding = sheet.About(Subject.Deck);
         Assert.Equal(Severity.Attend, finding.Severity);
-        Assert.Equal(0.36, finding.Number!.Value, 1e-9);
+        // All readings together: the prior, 0.45 wide about 0.22, moves 2 % in the pull by 0.15 %.
+        Assert.Equal(0.36, finding.Number!.Value, 0.001);
         Visits.Says("Clean deck and underside", finding.Next!.Action);
         Visits.Says("15 mL (maker's plate)", finding.Next.Action);
 
@@ -53,8 +54,8 @@ public sealed class VisitDeckTests
         VisitSheet sheet = Visits.Review([Happened.Pull(0.36), .. Service, Happened.Pull(0.18)]);
         Visits.Says("in order after the service", sheet.About(Subject.Deck).Statement);
         ReadingRow row = Assert.Single(sheet.Readings, r => r.Name == "Deck friction");
-        Assert.Equal(0.36, row.AsFound!.Value, 1e-9);
-        Assert.Equal(0.18, row.AsLeft!.Value, 1e-9);
+        Assert.Equal(0.36, row.AsFound!.Value, 0.001);
+        Assert.Equal(0.18, row.AsLeft!.Value, 0.001);
     }
 
     [Fact]

@@ -17,8 +17,7 @@ public sealed class ForecastTests
             },
         """;
 
-    private static string WithDynamics =>
-        Sample.Change(Sample.Healthy, "\"driveEnd\"", Dynamics + "\"driveEnd\"").Text;
+    private static string WithDynamics => Sample.Change(Sample.Healthy, "\"driveEnd\"", Dynamics + "\"driveEnd\"").Text;
 
     private static Visit Known(double tension) =>
         new()

@@ -49,7 +49,9 @@ public sealed class HeatingTests(ITestOutputHelper output)
         double resistance =
             motor.Resistance!.Value.Ohms * (234.5 + winding) / (234.5 + motor.WindingTemperature.DegreesCelsius);
         double heat = (current * current * resistance) + (motor.BrushDrop.Volts * last.MeanCurrent.Amperes);
-        output.WriteLine($"winding {winding:F2}, magnets {last.MagnetTemperature.Value.DegreesCelsius:F2} deg C, {heat:F1} W");
+        output.WriteLine(
+            $"winding {winding:F2}, magnets {last.MagnetTemperature.Value.DegreesCelsius:F2} deg C, {heat:F1} W"
+        );
         Assert.Equal(heat / 3, winding - last.MagnetTemperature.Value.DegreesCelsius, 0.03 * heat / 3);
         Assert.True(sum.Imbalance.DecimalFractions < 1e-4);
     }

@@ -10,11 +10,15 @@ namespace TreadmillMech.Service.Review;
 /// </summary>
 internal sealed class JointFacts
 {
-    internal JointFacts(Visit visit, VisitOptions options)
+    /// <param name="visit">The visit.</param>
+    /// <param name="options">Priors and uncertainties.</param>
+    /// <param name="read">Whether anything was read: of what was only described nothing is estimated.</param>
+    internal JointFacts(Visit visit, VisitOptions options, bool read)
     {
         Estimate = VisitEstimate.Of(visit, options);
         Agreed =
-            Estimate.Is(out VisitEstimate? estimate)
+            read
+            && Estimate.Is(out VisitEstimate? estimate)
             && estimate.Contradicting.IsEmpty
             && estimate.FitProbability >= options.LeastFitProbability.Value
                 ? estimate
@@ -38,7 +42,8 @@ internal sealed class JointFacts
         return machine with
         {
             Belt =
-                Told(told.RelaxedForcePerWidth) is { } perWidth
+                machine.Belt.RelaxedForcePerWidth is null
+                && Told(told.RelaxedForcePerWidth) is { } perWidth
                 && LiftTest.PerWidthRange.Holds(Si.ForcePerLength.ToSi(perWidth))
                     ? machine.Belt with
                     {

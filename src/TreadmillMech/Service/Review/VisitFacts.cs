@@ -48,7 +48,7 @@ internal sealed class VisitFacts
             options
         );
         RollerFriction = FrictionOfRoller();
-        Joint = new(visit, options);
+        Joint = new(visit, options, Used<Reading>().Any());
         Machine = MachineNow();
         SlipAsFound = Locate(first: true);
         SlipNow = Locate(first: false);
@@ -245,7 +245,7 @@ internal sealed class VisitFacts
     /// </summary>
     internal Answer<Figure> MarginAfter(double turns)
     {
-        if (Joint.Agreed?.BeltMarginAfter(turns) is { } together && together.Is(out Estimate<double> told))
+        if (TurnsFit && Joint.Agreed?.BeltMarginAfter(turns) is { } together && together.Is(out Estimate<double> told))
         {
             return MarginFigure(told);
         }
@@ -288,8 +288,8 @@ internal sealed class VisitFacts
             : single;
 
     /// <summary>
-    /// Tension from all readings. Without a lift, or a tension that is given, it is not told in newtons; away from the bolt
-    /// position of either only where the stiffness is told as well.
+    /// Tension from all readings. Without a lift it is not told in newtons; away from the bolt position of a lift, or of a
+    /// tension that is given, only where the stiffness is told as well.
     /// </summary>
     private Answer<Figure> TensionTogether(double leftTurns, double rightTurns)
     {
@@ -297,7 +297,7 @@ internal sealed class VisitFacts
             Visit.Machine.RestTension is not null
             && Visit.Machine.TakeUp is { LeftTurns: 0, RightTurns: 0 }
             && turnedBefore.Count == 0;
-        if (Joint.Agreed is not { } told || (Lifts.Count == 0 && !given))
+        if (Joint.Agreed is not { } told || Lifts.Count == 0 || !TurnsFit)
         {
             return new Shortfall(Reason.InputUnknown, "RestTension");
         }
@@ -317,6 +317,9 @@ internal sealed class VisitFacts
                     Si.Force.ToSi(t.StandardUncertainty)
                 ));
     }
+
+    /// <summary>Whether bolts have as many turns: what a belt does beyond them is nobody's guess.</summary>
+    private bool TurnsFit => Math.Max(Math.Abs(LeftTurns), Math.Abs(RightTurns)) <= TakeUp.MostTurns - LongestLadder;
 
     private static bool Near(double turns, double other) => Math.Abs(turns - other) < 1e-9;
 

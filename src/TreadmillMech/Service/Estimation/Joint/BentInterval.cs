@@ -61,7 +61,9 @@ internal static class BentInterval
             for (int i = 0; i < MostTries; i++)
             {
                 HeldRow held = new(quantity, middle + (side * off), Held * spread);
-                if (new JointFit(solution.Unknowns, [.. solution.Smooth, held]).Least(start) is not (var there, var sum))
+                if (
+                    new JointFit(solution.Unknowns, [.. solution.Smooth, held]).Least(start) is not (var there, var sum)
+                )
                 {
                     return null;
                 }

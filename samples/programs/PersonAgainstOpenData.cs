@@ -173,7 +173,7 @@ Show(shape, "shape");
 // %% [markdown]
 // ## What to do
 //
-// * Believe means of people within 10 %, one person within 20 %. Where a margin lies between 0.8 and 1.2, test the machine rather
+// * Believe means of people within 10 %, one person within 18 %. Where a margin lies between 0.8 and 1.2, test the machine rather
 //   than the model.
 // * Give the cadence where somebody counted it.
 // * Outside the fitted speeds, uphill or with hands on the rails the number comes with a notice: show it.

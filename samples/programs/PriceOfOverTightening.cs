@@ -89,7 +89,7 @@ Console.WriteLine(
 
 // %% [markdown]
 // Margin grows in proportion to the tension; life falls with its third power. The turns that stop the slip are worth their price,
-// and it is a high one: half of the bearings' life. The turns beyond cost two thirds of what is left, and buy nothing that anybody
+// and it is a high one: half of the bearings' life and more. The turns beyond cost two thirds of what is left, and buy nothing that anybody
 // asked for. The belt's seam and the motor pay too.
 //
 // ## What else pays

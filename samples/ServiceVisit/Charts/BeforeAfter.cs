@@ -51,11 +51,8 @@ internal static class BeforeAfter
     private static Pair? Plain(ReadingRow row) =>
         (row.AsFound!.Value, row.AsLeft!.Value) switch
         {
-            var (found, left) when row.Kind == ReadingKind.DeckFriction && row.Reference is { Value: > 0 } limit => Shares(
-                "Drag of the board under the belt",
-                100 * found / limit.Value,
-                100 * left / limit.Value
-            ),
+            var (found, left) when row.Kind == ReadingKind.DeckFriction && row.Reference is { Value: > 0 } limit =>
+                Shares("Drag of the board under the belt", 100 * found / limit.Value, 100 * left / limit.Value),
             var (found, left) when row.OfSlip() => Lost("Speed lost by slipping", found, left),
             var (found, left) when row.Kind == ReadingKind.MainsPower => new(
                 "Power from the outlet, somebody on the belt",

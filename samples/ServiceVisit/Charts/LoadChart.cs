@@ -17,7 +17,8 @@ internal static class LoadChart
         Of(
             visit,
             [
-                .. UsedReadings.Of<MotorCurrentReading>(visit, sheet)
+                .. UsedReadings
+                    .Of<MotorCurrentReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -28,16 +29,15 @@ internal static class LoadChart
             "Motor current against belt speed",
             "A",
             demand =>
-                sheet.MachineAsLeft.At(demand).MeanCurrent.Is(out ElectricCurrent current)
-                    ? current.Amperes
-                    : null
+                sheet.MachineAsLeft.At(demand).MeanCurrent.Is(out ElectricCurrent current) ? current.Amperes : null
         );
 
     internal static LineChart? OfPower(Visit visit, VisitSheet sheet) =>
         Of(
             visit,
             [
-                .. UsedReadings.Of<MainsPowerReading>(visit, sheet)
+                .. UsedReadings
+                    .Of<MainsPowerReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -47,8 +47,7 @@ internal static class LoadChart
             ],
             "Power from the mains against belt speed",
             "W",
-            demand =>
-                sheet.MachineAsLeft.At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
+            demand => sheet.MachineAsLeft.At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
         );
 
     private static LineChart? Of(

@@ -25,7 +25,10 @@ internal static class TextSheet
         page.Heading("What one more reading would settle");
         page.List(sheet.OneMoreReading.Select(Proposal), "Nothing that is worth the time.");
         page.Heading("What the readings do not tell");
-        page.List(sheet.NotTold.Select(static name => $"{char.ToUpperInvariant(name[0])}{name[1..]}."), "Nothing of what is asked here.");
+        page.List(
+            sheet.NotTold.Select(static name => $"{char.ToUpperInvariant(name[0])}{name[1..]}."),
+            "Nothing of what is asked here."
+        );
         page.Heading("Readings not used");
         page.List(sheet.Refused.Select(Refused), "None: all readings were used.");
         page.Heading("Notices");
@@ -98,9 +101,10 @@ internal static class TextSheet
 
     internal static string Proposal(ReadingProposal proposal) =>
         string.Create(
-            CultureInfo.InvariantCulture,
-            $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles} {proposal.Gain}"
-        ).TrimEnd();
+                CultureInfo.InvariantCulture,
+                $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles} {proposal.Gain}"
+            )
+            .TrimEnd();
 
     internal static string Refused(RefusedReading refused) =>
         string.Create(CultureInfo.InvariantCulture, $"Event {refused.Event + 1}, {refused.Name}: {refused.Why}");

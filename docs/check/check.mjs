@@ -1,5 +1,5 @@
 // Opens every page of the built site in a headless browser, as a telephone and as a desktop would show it.
-// Usage: node check.mjs SITE [--shots FOLDER PAGE...]
+// Usage: node check.mjs SITE [--only BEGINNING... | --shots FOLDER PAGE...]; the names of pages begin with one of those given.
 // Fails where a request fails or goes to another host, a page writes an error, the search finds nothing, a page is
 // wider than a telephone, a formula stays as text, or a link leads to no page or no heading of the site.
 import { chromium } from 'playwright-core';
@@ -8,8 +8,9 @@ import { mkdir, readdir, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, relative } from 'node:path';
 
-const [site, option, shots, ...wanted] = process.argv.slice(2);
-if (!site) throw new Error('usage: node check.mjs SITE [--shots FOLDER PAGE...]');
+const [site, option, ...rest] = process.argv.slice(2);
+const [shots, ...wanted] = rest;
+if (!site) throw new Error('usage: node check.mjs SITE [--only BEGINNING... | --shots FOLDER PAGE...]');
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -143,7 +144,7 @@ function follow() {
     if (target === '' || target.endsWith('/')) target += 'index.html';
     const ids = headings.get(target);
     const place = decodeURIComponent(url.hash.slice(1));
-    if (!ids && target.endsWith('.html') && !target.endsWith('toc.html')) troubles.push(`${page}: no page ${target}`);
+    if (!pages.includes(target) && target.endsWith('.html') && !target.endsWith('toc.html')) troubles.push(`${page}: no page ${target}`);
     else if (ids && place && !place.startsWith(':~:') && !ids.has(place)) {
       troubles.push(`${page}: ${target} has no #${place}`);
     }
@@ -158,7 +159,7 @@ if (option === '--shots') {
   await large.close();
   const context = await browser.newContext({ viewport: telephone });
   await search(context).catch((error) => troubles.push(`search on a telephone: ${error.message}`));
-  const queue = [...pages];
+  const queue = pages.filter((page) => option !== '--only' || rest.some((begin) => page.startsWith(begin)));
   await Promise.all(
     Array.from({ length: 4 }, async () => {
       for (let page = queue.shift(); page; page = queue.shift()) {

@@ -11,7 +11,7 @@ internal static class FieldList
         (
             "machine",
             "name*, runningBelt*, driveRoller*, tailRoller*, centreDistance*, takeUp*, deck*, driveEnd, restTension, "
-                + "beltDrag, driveBelt, motor, supply, plate"
+                + "beltDrag, driveBelt, motor, supply, plate, dynamics"
         ),
         ("runningBelt", "width*, thickness, massPerArea, relaxedForcePerWidth (at 1 % elongation)"),
         ("driveRoller, tailRoller", "diameter*, friction, inertia, hubStiffness"),
@@ -30,6 +30,11 @@ internal static class FieldList
             "motor",
             "constant, resistance, resistanceTemperature, windingTemperature, brushDrop, frictionTorque, voltageLimit, "
                 + "currentLimit, canBrake"
+        ),
+        (
+            "dynamics",
+            "motorInertia* (with pulley and flywheel), armatureInductance*, speedSensor*, gain* (current at an error of 1 m/s), "
+                + "integralTime*, beltLossFactor"
         ),
         ("supply", "voltage*, controllerEfficiency, powerFactor, standbyPower, circuitRating"),
         ("plate", "largestUserMass, highestSpeed, lubricantDose"),

@@ -88,6 +88,10 @@ internal static class Kinds
         UnitTables.Inertia,
         static si => MassMomentOfInertia.FromKilogramSquareMeters(si)
     );
+    internal static readonly FieldKind<ElectricInductance> Inductance = Quantity(
+        UnitTables.Inductance,
+        static si => ElectricInductance.FromHenries(si)
+    );
     internal static readonly FieldKind<MotorConstant> MotorConstant = Quantity(
         UnitTables.MotorConstant,
         TreadmillMech.MotorConstant.FromVoltSecondsPerRadian

@@ -40,6 +40,7 @@ internal static class MachineReader
         machine = fields.SetPart(machine, "motor", DriveReaders.Motor, static (it, v) => it with { Motor = v });
         machine = fields.SetPart(machine, "supply", DriveReaders.Supply, static (it, v) => it with { Supply = v });
         machine = fields.SetPart(machine, "plate", PartReaders.Plate, static (it, v) => it with { Plate = v });
-        return fields.Finish(machine) is { } whole ? new(name!, whole) : null;
+        DriveDynamics? dynamics = fields.FindPart("dynamics", DynamicsReader.Read);
+        return fields.Finish(machine) is { } whole ? new(name!, whole, dynamics) : null;
     }
 }

@@ -62,12 +62,19 @@ internal sealed class ObjectReader
     internal TPart? NeedPart<TPart>(string name, Func<LocatedNode, Problems, TPart?> read)
         where TPart : class
     {
-        LocatedNode? value = Find(name);
-        if (value is null)
+        if (Find(name) is null)
         {
             missing.Add((name, "an object with fields, in braces"));
         }
 
+        return FindPart(name, read);
+    }
+
+    /// <summary>An object that may be there and stands by itself.</summary>
+    internal TPart? FindPart<TPart>(string name, Func<LocatedNode, Problems, TPart?> read)
+        where TPart : class
+    {
+        LocatedNode? value = Find(name);
         TPart? part = value is null ? null : read(value, Problems);
         refused |= value is not null && part is null;
         return part;

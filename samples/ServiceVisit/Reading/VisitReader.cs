@@ -42,7 +42,7 @@ internal static class VisitReader
         visit = fields.Set(visit, "earlierTurns", Kinds.Turns, static (it, v) => it with { EarlierTurns = v });
         visit = History(visit, fields);
         visit = fields.Finish(visit);
-        return problems.None && visit is not null ? new(machine!.Name, visit) : null;
+        return problems.None && visit is not null ? new(machine!.Name, visit, machine.Dynamics) : null;
     }
 
     private static Visit? History(Visit? visit, ObjectReader fields)

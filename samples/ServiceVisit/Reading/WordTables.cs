@@ -6,6 +6,11 @@ namespace TreadmillMech.Samples.ServiceVisit.Reading;
 internal static class WordTables
 {
     internal static readonly WordTable<DriveEnd> Ends = new(("front", DriveEnd.Front), ("rear", DriveEnd.Rear));
+    internal static readonly WordTable<SpeedSensor> SpeedSensors = new(
+        ("motor", SpeedSensor.Motor),
+        ("drive roller", SpeedSensor.DriveRoller),
+        ("belt", SpeedSensor.Belt)
+    );
     internal static readonly WordTable<Gait> Gaits = new(
         ("by speed", Gait.BySpeed),
         ("walking", Gait.Walking),

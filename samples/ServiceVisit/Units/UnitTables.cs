@@ -118,6 +118,12 @@ internal static class UnitTables
         new("g m2", 1, 1000),
         new("lb in2", Pound * Inch * Inch)
     );
+    internal static readonly UnitTable Inductance = new(
+        "an inductance",
+        new("mH", 1, 1000),
+        new("H"),
+        new("uH", 1, 1_000_000)
+    );
     internal static readonly UnitTable MotorConstant = new(
         "a motor constant",
         new("V s/rad"),
@@ -152,6 +158,7 @@ internal static class UnitTables
         MassPerArea,
         MassPerLength,
         Inertia,
+        Inductance,
         MotorConstant,
     ];
 }

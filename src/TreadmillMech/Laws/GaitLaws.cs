@@ -209,11 +209,18 @@ public static class GaitLaws
     [Source("Alexander and Jayes 1980, counted from foot strike; docs/articles/gait.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T NormalShape<T>(T phase, T thirdHarmonic)
-        where T : struct, IReal<T>
-    {
-        T sin = T.SinCosPi(phase).Sin;
-        return sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
-    }
+        where T : struct, IReal<T> => NormalShapeOfSine(T.SinCosPi(phase).Sin, thirdHarmonic);
+
+    /// <summary>Shape of the normal force of one foot over the stance, from the sine of the phase's angle [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="sin">$s = \sin \pi u$ [1].</param>
+    /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
+    /// <returns>Force over its amplitude [1].</returns>
+    /// <remarks>$$s\,(1 + 3q - 4q\,s^2)$$</remarks>
+    [Source("Alexander and Jayes 1980, counted from foot strike; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NormalShapeOfSine<T>(T sin, T thirdHarmonic)
+        where T : struct, IReal<T> => sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
 
     /// <summary>Largest value of the shape of the normal force over the stance [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>

@@ -19,6 +19,8 @@ public sealed class DimensionTests
         "GaitLaws.RunningThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
+        "ForeAftLaws.WalkingBrakingImpulse",
+        "ForeAftLaws.RunningBrakingImpulse",
     ];
 
     /// <summary>Laws with the acceleration of free fall inside: seconds must shrink with the root of metres.</summary>

@@ -64,8 +64,7 @@ public sealed class ChartTests
     [Fact]
     public void MarginsAreThoseOfTheLadderAndOfTheDriveBelt()
     {
-        Treadmill machine = MachineAsLeft.Of(DryDeck, Sheet);
-        LineChart chart = MarginChart.Of(machine, DryDeck.TestDemand, Sheet.Ladder)!;
+        LineChart chart = MarginChart.Of(Sheet)!;
         Assert.Equal(["running belt", "drive belt"], chart.Series.Select(static s => s.Name));
         Assert.Equal(
             Sheet.Ladder.Select(static r => r.Margin.Value.Value),
@@ -83,11 +82,10 @@ public sealed class ChartTests
         // T = 4 m' l^2 f^2 with 80 g/m, 188 mm and the pitch in the file.
         double pitch = DryDeck.Events.OfType<SpanFrequencyReading>().Single().Frequency.Hertz;
         double span = DryDeck.Events.OfType<SpanFrequencyReading>().Single().Span!.Value.Meters;
-        Assert.Equal(
-            4 * 0.08 * span * span * pitch * pitch,
-            MachineAsLeft.Of(DryDeck, Sheet).DriveBelt!.Tension!.Value.Newtons,
-            1e-9
-        );
+        double tension = 4 * 0.08 * span * span * pitch * pitch;
+
+        // Read to 2 % in the pitch, 4 % in the tension; locked pull and slip tests move it a little.
+        Assert.Equal(tension, Sheet.MachineAsLeft.DriveBelt!.Tension!.Value.Newtons, 0.04 * tension);
     }
 
     [Fact]

@@ -196,6 +196,16 @@ internal static class Works
             "P. R. Cavanagh, M. A. Lafortune 1980, Ground reaction forces in distance running",
             "braking; check of peaks"
         ),
+        Paper(
+            "J. Exp. Biol. 2003",
+            "J. Exp. Biol. 2003, walking with straight legs, previously unpublished means of twelve walkers",
+            "walking: peak at 2.03 m/s"
+        ),
+        Paper(
+            "Minka",
+            "T. P. Minka 2001, Expectation propagation for approximate Bayesian inference",
+            "outcomes of pass and fail in the joint estimate, from memory"
+        ),
         Paper("Robinson", "R. O. Robinson, W. Herzog, B. M. Nigg 1987, symmetry index", "uneven feet"),
         Paper(
             "Karamanidis",

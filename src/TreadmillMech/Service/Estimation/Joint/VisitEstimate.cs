@@ -186,6 +186,22 @@ public sealed class VisitEstimate
                 );
             });
 
+    /// <summary>Margin of the running belt under the test demand, with further turns on both bolts.</summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The margin; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<Estimate<double>> BeltMarginAfter(double turns) =>
+        table.MarginAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)));
+
+    /// <summary>Strand tension of the running belt at rest, with further turns on both bolts.</summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The tension; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<Estimate<Force>> RestTensionAfter(double turns) =>
+        table
+            .TensionAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)))
+            .Then(told => new Estimate<Force>(Si.Force.FromSi(told.Value), Si.Force.FromSi(told.StandardUncertainty)));
+
     /// <summary>Correlation of two quantities in the estimate, -1 to 1: what one reading moves, moves both.</summary>
     /// <param name="first">One quantity.</param>
     /// <param name="second">The other.</param>

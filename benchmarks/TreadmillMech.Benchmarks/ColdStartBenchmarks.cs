@@ -8,7 +8,9 @@ namespace TreadmillMech.Benchmarks;
 [SimpleJob(RunStrategy.ColdStart, launchCount: 5, warmupCount: 0, iterationCount: 1)]
 public class ColdStartBenchmarks
 {
+    private readonly Demand demand = Cases.Demand(Gait.Walking);
+
     /// <summary>Machine and demand to one margin.</summary>
     [Benchmark]
-    public double FirstMargin() => OperatingPoint.Of(Cases.Machine, Cases.Demand(Gait.Walking)).BeltMargin.Or(0);
+    public double FirstMargin() => OperatingPoint.Of(Cases.Machine, demand).BeltMargin.Or(0);
 }

@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Charts;
 using TreadmillMech.Samples.ServiceVisit.Html;
-using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 

@@ -95,7 +95,11 @@ public sealed class VisitDeckTests
 
         // By an efficiency of 0.65; the losses of controller and motor taken apart come to somewhat less.
         double byHand = 0.65 * 500 / 2 / (118 * 9.80665);
-        Assert.InRange(byHand, told.Value - (2 * told.StandardUncertainty!.Value), told.Value + (2 * told.StandardUncertainty.Value));
+        Assert.InRange(
+            byHand,
+            told.Value - (2 * told.StandardUncertainty!.Value),
+            told.Value + (2 * told.StandardUncertainty.Value)
+        );
         Assert.True(told.StandardUncertainty > 0.05 * told.Value);
     }
 

@@ -79,7 +79,7 @@ internal static class TextSheet
 
     private static void Readings(Page page, VisitSheet sheet)
     {
-        ReadOnlySpan<int> widths = [34, 17, 17, 24];
+        ReadOnlySpan<int> widths = [26, 22, 22, 22];
         page.Heading("Readings");
         page.Row(widths, "", "as found", "as left", "reference");
         foreach (ReadingRow row in sheet.Readings)

@@ -133,7 +133,12 @@ public sealed class ChartTests
         // The drive belt's slip fell from 8 %; that of the running belt moved by a tenth of its uncertainty.
         Visit visit = VisitReaderTests.Read(Sample.Text(Bundled.Glazed)).Visit;
         Assert.Equal(
-            ["Slip of the drive belt", "Slip of both together", "Motor current under load"],
+            [
+                "Slip of the drive belt",
+                "Slip of both together",
+                "Strand tension of the drive belt",
+                "Motor current under load",
+            ],
             BeforeAfter.ForTechnician(VisitReview.Of(visit)).Select(static pair => pair.Name)
         );
     }

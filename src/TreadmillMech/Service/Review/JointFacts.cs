@@ -32,7 +32,9 @@ internal sealed class JointFacts
     internal VisitEstimate? Agreed { get; }
 
     /// <summary>The machine with what was told of belt, roller, motor and drive belt, within the ranges of its parts.</summary>
-    internal Treadmill Fill(Treadmill machine)
+    /// <param name="machine">The machine as described.</param>
+    /// <param name="lifted">Whether there is a lift: without one no turn is told in newtons.</param>
+    internal Treadmill Fill(Treadmill machine, bool lifted)
     {
         if (Agreed is not { } told)
         {
@@ -42,7 +44,8 @@ internal sealed class JointFacts
         return machine with
         {
             Belt =
-                machine.Belt.RelaxedForcePerWidth is null
+                lifted
+                && machine.Belt.RelaxedForcePerWidth is null
                 && Told(told.RelaxedForcePerWidth) is { } perWidth
                 && LiftTest.PerWidthRange.Holds(Si.ForcePerLength.ToSi(perWidth))
                     ? machine.Belt with

@@ -42,7 +42,11 @@ internal static class ReadingRules
     /// <summary>Readings that no one state of the machine explains; null where there are none.</summary>
     private static Finding? Contradicted(VisitFacts facts)
     {
-        if (!facts.Joint.Estimate.Is(out VisitEstimate? estimate) || facts.Joint.Agreed is not null)
+        if (
+            !facts.Used<Reading>().Any()
+            || facts.Joint.Agreed is not null
+            || !facts.Joint.Estimate.Is(out VisitEstimate? estimate)
+        )
         {
             return null;
         }

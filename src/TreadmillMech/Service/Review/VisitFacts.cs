@@ -449,7 +449,7 @@ internal sealed class VisitFacts
 
     private Treadmill MachineNow()
     {
-        Treadmill machine = Joint.Fill(Visit.Machine);
+        Treadmill machine = Joint.Fill(Visit.Machine, lifted: Lifts.Count > 0);
         Force? tension = machine.RestTension;
         RunningBelt belt = machine.Belt;
         if (Tension.Is(out TensionEstimate? lifted))

@@ -259,6 +259,11 @@ internal static class Works
             "running: braking and push-off"
         ),
         Data(
+            "open data of the OpenSim project",
+            "One walker on a treadmill at about 1.1 m/s, open data of the OpenSim project",
+            "walking: braking and push-off"
+        ),
+        Data(
             "van der Zee",
             "T. J. van der Zee et al. 2022, walking over a range of speeds, nine people",
             "walking: peaks, cadence"

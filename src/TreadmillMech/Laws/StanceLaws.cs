@@ -108,62 +108,75 @@ internal static class StanceLaws
         1.0 / Math.PI * ((normal * (1 + (1.0 / 3.0 * third))) - (brakingPeak * brakingShare));
 
     /// <summary>Integral of the square of the load over the stance [N2].</summary>
+    /// <param name="normal">Load that goes with the normal force, $N$ [N].</param>
+    /// <param name="third">Third harmonic, $q$ [1].</param>
+    /// <param name="brakingPeak">Braking peak, $B$ [N].</param>
+    /// <param name="brakingShare">Phase at which braking ends, $\phi$ [1].</param>
+    /// <param name="first"><see cref="FirstWithLobes"/>, $G_1$ [1].</param>
+    /// <param name="ofThird"><see cref="ThirdWithLobes"/>, $G_3$ [1].</param>
     /// <remarks>
     /// $$\int_0^1 f^2 du = \frac{N^2 (1 + q^2)}{2} + 2 N B\,(G_1 + q G_3) + \frac{B^2 \phi}{2 (1 - \phi)}$$
-    /// $$G_k = \frac{\phi \sin k\pi\phi}{\pi}\left(\frac{1}{1 - k^2\phi^2} - \frac{1}{1 - k^2(1-\phi)^2}\right)$$
-    /// With $k = 3$ the poles at one and two thirds are taken out: $\sin 3\pi\phi = \sin \pi(1 - 3\phi)$.
     /// </remarks>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static T SquareSum<T>(T normal, T third, T brakingPeak, T brakingShare)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T SquareSum<T>(T normal, T third, T brakingPeak, T brakingShare, T first, T ofThird)
+        where T : struct, IReal<T> =>
+        (0.5 * normal * normal * (1 + (third * third)))
+        + (
+            brakingPeak
+            * (
+                (2 * normal * T.MultiplyAdd(third, ofThird, first))
+                + (0.5 * brakingPeak * brakingShare / (1 - brakingShare))
+            )
+        );
+
+    /// <summary>Integral of the first wave of the normal force times the lobes of a peak of one [1].</summary>
+    /// <remarks>
+    /// $$G_1 = \frac{\phi \sin \pi\phi}{\pi}\left(\frac{1}{1 - \phi^2} - \frac{1}{1 - (1-\phi)^2}\right)$$
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T FirstWithLobes<T>(T brakingShare)
         where T : struct, IReal<T>
     {
         T rest = 1 - brakingShare;
-        T first = T.SinCosPi(brakingShare).Sin * (1 / (rest * (1 + brakingShare)) - 1 / (brakingShare * (1 + rest)));
-        T x = 3 * brakingShare;
-        T second = (Sinc(1 - x) / (1 + x)) - (Sinc(x - 2) / (4 - x));
-        T cross = brakingShare * (1.0 / Math.PI) * T.MultiplyAdd(third, second, first);
-        return (0.5 * normal * normal * (1 + (third * third)))
-            + (brakingPeak * ((2 * normal * cross) + (0.5 * brakingPeak * brakingShare / rest)));
+        T apart = (1 / (rest * (1 + brakingShare))) - (1 / (brakingShare * (1 + rest)));
+        return 1.0 / Math.PI * brakingShare * T.SinCosPi(brakingShare).Sin * apart;
     }
 
-    /// <summary>Integral of the product of both feet's loads over the time that both are on the belt [N2].</summary>
-    /// <param name="normal">Load that goes with the normal force, $N$ [N].</param>
-    /// <param name="third">Third harmonic, $q$ [1].</param>
-    /// <param name="brakingPeak">Peak of the braking foot, $B$ [N].</param>
-    /// <param name="brakingRate">Its rate, $1/\phi$ [1].</param>
-    /// <param name="pushPeak">Peak of the pushing foot [N].</param>
-    /// <param name="pushRate">Its rate, $1/(1-\phi)$ [1].</param>
-    /// <param name="overlap">Phases that both feet are down, $o$ [1], not beyond the end of braking.</param>
+    /// <summary>Integral of the third harmonic of the normal force times the lobes of a peak of one [1].</summary>
     /// <remarks>
-    /// Counted back from toe-off the foot behind has the sines of a foot that lands, so this is a sum of
-    /// <see cref="Pair"/> over both feet's waves.
+    /// $$G_3 = \frac{\phi \sin 3\pi\phi}{\pi}\left(\frac{1}{1 - 9\phi^2} - \frac{1}{1 - 9(1-\phi)^2}\right)$$
+    /// The poles at one and two thirds are taken out: $\sin 3\pi\phi = \sin \pi(1 - 3\phi)$.
     /// </remarks>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static T ProductSum<T>(T normal, T third, T brakingPeak, T brakingRate, T pushPeak, T pushRate, T overlap)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T ThirdWithLobes<T>(T brakingShare)
         where T : struct, IReal<T>
     {
-        (T Sin, T Cos) first = T.SinCosPi(overlap);
-        (T Sin, T Cos) thirds = T.SinCosPi(3 * overlap);
-        (T Sin, T Cos) braking = T.SinCosPi(brakingRate * overlap);
-        (T Sin, T Cos) push = T.SinCosPi(pushRate * overlap);
-        T waves =
-            Alone(1, first, overlap)
-            + (third * ((0.25 / Math.PI * ((3 * first.Sin) - thirds.Sin)) + (third * Alone(3, thirds, overlap))));
-        T withPush = Pair(1, pushRate, first, push, overlap) + (third * Pair(3, pushRate, thirds, push, overlap));
-        T withBraking =
-            Pair(1, brakingRate, first, braking, overlap) + (third * Pair(3, brakingRate, thirds, braking, overlap));
-        T lobes = Pair(brakingRate, pushRate, braking, push, overlap);
-        return (normal * ((normal * waves) + (pushPeak * withPush) + (brakingPeak * withBraking)))
-            + (brakingPeak * pushPeak * lobes);
+        T x = 3 * brakingShare;
+        return 1.0 / Math.PI * brakingShare * ((Sinc(1 - x) / (1 + x)) - (Sinc(x - 2) / (4 - x)));
     }
+
+    /// <summary>Integral of the product of both feet's normal waves over the time that both are on the belt [1].</summary>
+    /// <param name="third">Third harmonic, $q$ [1].</param>
+    /// <param name="first">Sine and cosine of $\pi o$.</param>
+    /// <param name="thirds">Sine and cosine of $3\pi o$.</param>
+    /// <param name="overlap">Phases that both feet are down, $o$ [1], not beyond the end of braking.</param>
+    /// <remarks>
+    /// Counted back from toe-off the foot behind has the sines of a foot that lands, so the product of both loads is a sum of
+    /// <see cref="Pair"/> over both feet's waves; this is the part of the normal forces.
+    /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Waves<T>(T third, (T Sin, T Cos) first, (T Sin, T Cos) thirds, T overlap)
+        where T : struct, IReal<T> =>
+        Alone(1, first, overlap)
+        + (third * ((0.25 / Math.PI * ((3 * first.Sin) - thirds.Sin)) + (third * Alone(3, thirds, overlap))));
 
     /// <summary>Integral of $\sin a\pi u \sin c\pi(o - u)$ from 0 to $o$ [1].</summary>
     /// <remarks>
     /// $$\frac{c \sin a\pi o - a \sin c\pi o}{\pi (c^2 - a^2)}$$ and for equal rates $\frac12(\frac{\sin a\pi o}{a\pi} - o
     /// \cos a\pi o)$, which stands in where they differ by less than 1e-5 of their squares.
     /// </remarks>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Pair<T>(T a, T c, (T Sin, T Cos) atA, (T Sin, T Cos) atC, T overlap)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Pair<T>(T a, T c, (T Sin, T Cos) atA, (T Sin, T Cos) atC, T overlap)
         where T : struct, IReal<T>
     {
         T apart = (c - a) * (c + a);

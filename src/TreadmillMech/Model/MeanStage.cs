@@ -15,7 +15,7 @@ internal static class MeanStage
         ref readonly StrideNumbers<T> s = ref work.Stride;
         T sum = StanceLaws.Sum(s.NormalLoad, s.ThirdHarmonic);
         T moment = StanceLaws.FirstMoment(s.NormalLoad, s.ThirdHarmonic, s.Braking, s.BrakingShare);
-        T square = StanceLaws.SquareSum(s.NormalLoad, s.ThirdHarmonic, s.Braking, s.BrakingShare);
+        T square = Square(in s);
         if (T.AnyLess(0, s.Overlap))
         {
             square += T.IfLess(0, s.Overlap, 2 * Both(in s), 0);
@@ -28,8 +28,62 @@ internal static class MeanStage
         y.PullPower = y.MeanPull * x.BeltSpeed;
     }
 
+    /// <summary>Integral of the square of a foot's load over the stance, in phases [N2].</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Both<T>(in StrideNumbers<T> s)
+    internal static T Square<T>(in StrideNumbers<T> s)
         where T : struct, IReal<T> =>
-        StanceLaws.ProductSum(s.NormalLoad, s.ThirdHarmonic, s.Braking, s.BrakingRate, s.Push, s.PushRate, s.Overlap);
+        StanceLaws.SquareSum(
+            s.NormalLoad,
+            s.ThirdHarmonic,
+            s.Braking,
+            s.BrakingShare,
+            First(s.BrakingShare),
+            Third(s.BrakingShare)
+        );
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T First<T>(T brakingShare)
+        where T : struct, IReal<T> => StanceLaws.FirstWithLobes(brakingShare);
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Third<T>(T brakingShare)
+        where T : struct, IReal<T> => StanceLaws.ThirdWithLobes(brakingShare);
+
+    /// <summary>Integral of the product of both feet's loads while both are on the belt, in phases [N2].</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static T Both<T>(in StrideNumbers<T> s)
+        where T : struct, IReal<T>
+    {
+        Turn<T> first = Turn<T>.Of(s.Overlap);
+        Turn<T> thirds = Turn<T>.Of(3 * s.Overlap);
+        Turn<T> braking = Turn<T>.Of(s.BrakingRate * s.Overlap);
+        Turn<T> push = Turn<T>.Of(s.PushRate * s.Overlap);
+        T withPush = s.Push * WaveWithLobe(in s, s.PushRate, in first, in thirds, in push);
+        T withBraking = s.Braking * WaveWithLobe(in s, s.BrakingRate, in first, in thirds, in braking);
+        T lobes = s.Braking * s.Push * Pair(s.BrakingRate, s.PushRate, in braking, in push, s.Overlap);
+        return (s.NormalLoad * ((s.NormalLoad * Waves(in s, in first, in thirds)) + withPush + withBraking)) + lobes;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Waves<T>(in StrideNumbers<T> s, in Turn<T> first, in Turn<T> thirds)
+        where T : struct, IReal<T> => StanceLaws.Waves(s.ThirdHarmonic, first.Pair, thirds.Pair, s.Overlap);
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T WaveWithLobe<T>(
+        in StrideNumbers<T> s,
+        T rate,
+        in Turn<T> first,
+        in Turn<T> thirds,
+        in Turn<T> lobe
+    )
+        where T : struct, IReal<T> =>
+        T.MultiplyAdd(
+            s.ThirdHarmonic,
+            Pair(3, rate, in thirds, in lobe, s.Overlap),
+            Pair(1, rate, in first, in lobe, s.Overlap)
+        );
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Pair<T>(T a, T c, in Turn<T> atA, in Turn<T> atC, T overlap)
+        where T : struct, IReal<T> => StanceLaws.Pair(a, c, atA.Pair, atC.Pair, overlap);
 }

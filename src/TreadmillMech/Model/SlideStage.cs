@@ -64,7 +64,7 @@ internal static class SlideStage
         }
     }
 
-    /// <summary>The foot that struck last, and the drag. The sines of a phase follow from those of the one before.</summary>
+    /// <summary>The foot that struck last, and the drag.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Ahead<T>(
         in StrideNumbers<T> s,
@@ -75,22 +75,15 @@ internal static class SlideStage
     )
         where T : struct, IReal<T>
     {
-        Turn<T> wave = Turn<T>.Of(first);
-        Turn<T> braking = Turn<T>.Of(s.BrakingRate * first);
-        Turn<T> push = Turn<T>.Of(s.PushRate * (first - s.BrakingShare));
-        Turn<T> waveStep = Turn<T>.Of(interval);
-        Turn<T> brakingStep = Turn<T>.Of(s.BrakingRate * interval);
-        Turn<T> pushStep = Turn<T>.Of(s.PushRate * interval);
+        Sines(first, interval, out AtPhases<T> wave);
+        Sines(s.BrakingRate * first, s.BrakingRate * interval, out AtPhases<T> braking);
+        Sines(s.PushRate * (first - s.BrakingShare), s.PushRate * interval, out AtPhases<T> push);
         T phase = first;
         for (int i = 0; i < PhasesAStep; i++)
         {
-            T lobe = T.IfLess(phase, s.BrakingShare, s.Braking * braking.Sin, s.Push * push.Sin);
-            T load = T.IfLess(phase, 1, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, lobe), 0);
+            T load = LoadAhead(in s, phase, wave[i], braking[i], push[i]);
             pull[i] = load + s.Drag;
             shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(s.RideShare, phase, s.StrikeShare), 0.5 * s.Drag);
-            wave = wave.Plus(in waveStep);
-            braking = braking.Plus(in brakingStep);
-            push = push.Plus(in pushStep);
             phase += interval;
         }
     }
@@ -107,22 +100,45 @@ internal static class SlideStage
         where T : struct, IReal<T>
     {
         T left = s.Overlap - first;
-        Turn<T> wave = Turn<T>.Of(left);
-        Turn<T> push = Turn<T>.Of(s.PushRate * left);
-        Turn<T> waveStep = Turn<T>.Of(-interval);
-        Turn<T> pushStep = Turn<T>.Of(-(s.PushRate * interval));
+        Sines(left, -interval, out AtPhases<T> wave);
+        Sines(s.PushRate * left, -(s.PushRate * interval), out AtPhases<T> push);
         T atToeOff = s.StrikeShare + s.RideShare;
         for (int i = 0; i < PhasesAStep && T.AnyLess(0, left); i++)
         {
-            T load = StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, s.Push * push.Sin);
-            load = T.IfLess(0, left, load, 0);
+            T load = LoadBehind(in s, left, wave[i], push[i]);
             pull[i] += load;
             shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(-s.RideShare, left, atToeOff), shared[i]);
-            wave = wave.Plus(in waveStep);
-            push = push.Plus(in pushStep);
             left -= interval;
         }
     }
+
+    /// <summary>Sines at even phases: those of a phase follow from those of the one before.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Sines<T>(T first, T interval, out AtPhases<T> sines)
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out sines);
+        Turn<T> turn = Turn<T>.Of(first);
+        Turn<T> step = Turn<T>.Of(interval);
+        for (int i = 0; i < PhasesAStep; i++)
+        {
+            sines[i] = turn.Sin;
+            turn = turn.Plus(in step);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T LoadAhead<T>(in StrideNumbers<T> s, T phase, T wave, T braking, T push)
+        where T : struct, IReal<T>
+    {
+        T lobe = T.IfLess(phase, s.BrakingShare, s.Braking * braking, s.Push * push);
+        return T.IfLess(phase, 1, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave, lobe), 0);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T LoadBehind<T>(in StrideNumbers<T> s, T left, T wave, T push)
+        where T : struct, IReal<T> =>
+        T.IfLess(0, left, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave, s.Push * push), 0);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Follow<T>(

@@ -76,7 +76,7 @@ internal static class HalfTurns
     internal static (Vector512<double> Sin, Vector512<double> Cos) SinCos(Vector512<double> halfTurns)
     {
         Vector512<double> size = Vector512.Abs(halfTurns);
-        return Vector512.LessThanAll(size, Vector512.Create(Largest)) ? Inside(halfTurns) : Anywhere(halfTurns);
+        return Vector512.LessThanAll(size, Vector512.Create(Largest)) ? Inside(halfTurns) : SinCos(halfTurns, size);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -111,10 +111,14 @@ internal static class HalfTurns
         );
     }
 
+    /// <summary>The same where some lanes are beyond the split.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static (Vector512<double> Sin, Vector512<double> Cos) Anywhere(Vector512<double> halfTurns)
+    private static (Vector512<double> Sin, Vector512<double> Cos) SinCos(
+        Vector512<double> halfTurns,
+        Vector512<double> size
+    )
     {
-        Vector512<double> within = Vector512.LessThan(Vector512.Abs(halfTurns), Vector512.Create(Largest));
+        Vector512<double> within = Vector512.LessThan(size, Vector512.Create(Largest));
         (Vector512<double> sin, Vector512<double> cos) = Inside(halfTurns & within);
         for (ulong rest = ~within.ExtractMostSignificantBits() & 0xFF; rest != 0; rest &= rest - 1)
         {

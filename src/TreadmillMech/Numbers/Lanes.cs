@@ -106,7 +106,7 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
         return (new(sin), new(cos));
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public static Lanes Asin(Lanes value) => new(Arcsine.Of(value.v));
 
     public static Lanes Atan2(Lanes y, Lanes x)

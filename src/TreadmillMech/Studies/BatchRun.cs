@@ -10,13 +10,14 @@ internal sealed class BatchRun : IDisposable
 
     private readonly Batch batch;
     private readonly BatchOptions options;
-    private readonly BatchWorker[] workers;
+    private readonly List<BatchWorker> workers = [];
+    private readonly Stack<BatchWorker> idle = [];
     private readonly Spread[] spreads;
     private readonly Lock gate = new();
     private readonly ParallelOptions parallel;
     private Spread[] parts = [];
     private BatchWork work;
-    private int next;
+    private RankedBins?[]? collected;
     private int done;
     private bool disposed;
 
@@ -35,10 +36,7 @@ internal sealed class BatchRun : IDisposable
             }
         }
 
-        int threads = Math.Min(options.MostThreads ?? Environment.ProcessorCount, Environment.ProcessorCount);
-        parallel = new() { MaxDegreeOfParallelism = threads };
-        workers = new BatchWorker[threads];
-        workers[0] = new(batch, options);
+        parallel = new() { MaxDegreeOfParallelism = options.MostThreads ?? -1 };
         spreads = new Spread[batch.Outputs.Count];
     }
 
@@ -59,22 +57,17 @@ internal sealed class BatchRun : IDisposable
         int blocks = (int)(((long)rows + RowsABlock - 1) / RowsABlock);
         int outputs = batch.Outputs.Count;
         parts = ArrayPool<Spread>.Shared.Rent(Math.Max(1, blocks * outputs));
-        (next, done) = (0, 0);
+        done = 0;
         try
         {
-            if (workers.Length == 1 || blocks < 2)
+            if (options.MostThreads == 1 || blocks < 2)
             {
-                Blocks(0, blocks, cancellation);
+                InTurn(blocks, cancellation);
             }
             else
             {
                 parallel.CancellationToken = cancellation;
-                Parallel.For(
-                    0,
-                    Math.Min(workers.Length, blocks),
-                    parallel,
-                    thread => Blocks(thread, blocks, cancellation)
-                );
+                Parallel.For(0, blocks, parallel, Take, (block, _, worker) => Block(worker, block, blocks), Leave);
             }
 
             if (pass == BatchPass.Evaluate)
@@ -104,7 +97,8 @@ internal sealed class BatchRun : IDisposable
         {
             ColumnTally[] tallies = Tallies();
             RankedBins?[] wanted = [.. tallies.Select(tally => RankedBins.Of(tally.Bins, options.Shares))];
-            foreach (BatchWorker worker in workers.Where(worker => worker is not null))
+            collected = wanted;
+            foreach (BatchWorker worker in workers)
             {
                 worker.Collect(wanted);
             }
@@ -126,7 +120,7 @@ internal sealed class BatchRun : IDisposable
         ObjectDisposedException.ThrowIf(disposed, this);
         ColumnTally[] tallies = Tallies();
         long[] statuses = new long[BatchWorker.Statuses];
-        foreach (BatchWorker worker in workers.Where(worker => worker is not null))
+        foreach (BatchWorker worker in workers)
         {
             for (int i = 0; i < statuses.Length; i++)
             {
@@ -152,7 +146,7 @@ internal sealed class BatchRun : IDisposable
             disposed = true;
             foreach (BatchWorker worker in workers)
             {
-                worker?.Dispose();
+                worker.Dispose();
             }
         }
     }
@@ -160,7 +154,7 @@ internal sealed class BatchRun : IDisposable
     private ColumnTally[] Tallies()
     {
         ColumnTally[] sum = BatchWorker.NewTallies(batch, options);
-        foreach (BatchWorker worker in workers.Where(worker => worker is not null))
+        foreach (BatchWorker worker in workers)
         {
             for (int i = 0; i < sum.Length; i++)
             {
@@ -171,27 +165,57 @@ internal sealed class BatchRun : IDisposable
         return sum;
     }
 
-    private void Blocks(int thread, int blocks, CancellationToken cancellation)
+    private void InTurn(int blocks, CancellationToken cancellation)
     {
-        BatchWorker worker = workers[thread] ??= new(batch, options);
-        int outputs = batch.Outputs.Count;
-        for (
-            int block = Interlocked.Increment(ref next) - 1;
-            block < blocks;
-            block = Interlocked.Increment(ref next) - 1
-        )
+        BatchWorker worker = Take();
+        for (int block = 0; block < blocks; block++)
         {
             cancellation.ThrowIfCancellationRequested();
-            int from = block * RowsABlock;
-            worker.Run(in work, from, Math.Min(work.Rows, from + RowsABlock), parts.AsSpan(block * outputs, outputs));
-            if (options.Progress is not null)
+            Block(worker, block, blocks);
+        }
+
+        Leave(worker);
+    }
+
+    private BatchWorker Block(BatchWorker worker, int block, int blocks)
+    {
+        int outputs = batch.Outputs.Count;
+        int from = block * RowsABlock;
+        worker.Run(in work, from, Math.Min(work.Rows, from + RowsABlock), parts.AsSpan(block * outputs, outputs));
+        if (options.Progress is not null)
+        {
+            lock (gate)
             {
-                lock (gate)
-                {
-                    done++;
-                    options.Progress.Report((double)done / blocks);
-                }
+                done++;
+                options.Progress.Report((double)done / blocks);
             }
+        }
+
+        return worker;
+    }
+
+    /// <summary>A worker for a thread; those that are there already are used again.</summary>
+    private BatchWorker Take()
+    {
+        lock (gate)
+        {
+            if (idle.TryPop(out BatchWorker? free))
+            {
+                return free;
+            }
+
+            BatchWorker worker = new(batch, options);
+            worker.Collect(collected);
+            workers.Add(worker);
+            return worker;
+        }
+    }
+
+    private void Leave(BatchWorker worker)
+    {
+        lock (gate)
+        {
+            idle.Push(worker);
         }
     }
 }

@@ -71,7 +71,7 @@ internal sealed unsafe class BatchWorker : IDisposable
             )),
         ];
 
-    internal void Collect(RankedBins?[] bins) => collected = bins;
+    internal void Collect(RankedBins?[]? bins) => collected = bins;
 
     /// <summary>Rows from one to before another.</summary>
     internal void Run(in BatchWork work, int first, int end, Span<Spread> spreads)

@@ -9,8 +9,6 @@ public sealed class StageListingTests
     [InlineData("Lanes", 0)]
     [InlineData("Dual`1[TreadmillMech.Numbers.Real]", 1)]
     [InlineData("Dual`1[TreadmillMech.Numbers.Lanes]", 1)]
-    [InlineData("Dual`1[TreadmillMech.Numbers.Dual`1[TreadmillMech.Numbers.Real]]", 52)]
-    [InlineData("Dual`1[TreadmillMech.Numbers.Dual`1[TreadmillMech.Numbers.Lanes]]", 0)]
     public void NoStageLeavesMoreCallsThanMeasured(string numberType, int measured)
     {
         IReadOnlyDictionary<string, int> leftovers = StageListing.Leftovers(numberType);

@@ -1,4 +1,5 @@
 using TreadmillMech.Laws;
+using TreadmillMech.Model;
 
 namespace TreadmillMech.Tests.Laws;
 
@@ -61,7 +62,7 @@ public sealed class StanceLawsTests
                 );
                 Near(
                     load.Sum(0, 1, u => load.At<Real>(u) * load.At<Real>(u)),
-                    StanceLaws.SquareSum<Real>(load.Normal, load.Third, load.Peak, load.Share),
+                    MeanStage.Square(load.Stride),
                     1e3 * load.Scale * load.Scale
                 );
             }
@@ -81,17 +82,12 @@ public sealed class StanceLawsTests
                     return;
                 }
 
+                StrideNumbers<Real> stride = load.Stride;
+                (stride.Push, stride.Overlap) = (push, overlap);
+                (stride.BrakingRate, stride.PushRate) = (1 / load.Share, 1 / (1 - load.Share));
                 Near(
                     load.Sum(0, overlap, u => load.At<Real>(u) * load.At<Real>(u + 1 - overlap)),
-                    StanceLaws.ProductSum<Real>(
-                        load.Normal,
-                        load.Third,
-                        load.Peak,
-                        1 / load.Share,
-                        push,
-                        1 / (1 - load.Share),
-                        overlap
-                    ),
+                    MeanStage.Both(in stride),
                     1e3 * load.Scale * load.Scale
                 );
             }
@@ -129,6 +125,17 @@ public sealed class StanceLawsTests
 
     private sealed record Load(double Normal, double Third, double Peak, double Share)
     {
+        internal StrideNumbers<Real> Stride
+        {
+            get
+            {
+                StrideNumbers<Real> stride = default;
+                (stride.NormalLoad, stride.ThirdHarmonic) = (Normal, Third);
+                (stride.Braking, stride.BrakingShare) = (Peak, Share);
+                return stride;
+            }
+        }
+
         internal double Scale => 10 * (Math.Abs(Normal) + Peak + 1);
 
         internal T At<T>(T u)

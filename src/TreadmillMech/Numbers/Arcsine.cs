@@ -33,19 +33,19 @@ internal static class Arcsine
     private static Vector512<double> Inside(Vector512<double> sine)
     {
         Vector512<double> square = sine * sine;
-        Vector512<double> sum = Vector512.MultiplyAddEstimate(square, Vector512.Create(A27), Vector512.Create(A25));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A23));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A21));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A19));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A17));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A15));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A13));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A11));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A9));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A7));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A5));
-        sum = Vector512.MultiplyAddEstimate(square, sum, Vector512.Create(A3));
-        return Vector512.MultiplyAddEstimate(sine * square, sum, sine);
+        Vector512<double> sum = Vector512.FusedMultiplyAdd(square, Vector512.Create(A27), Vector512.Create(A25));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A23));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A21));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A19));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A17));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A15));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A13));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A11));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A9));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A7));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A5));
+        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A3));
+        return Vector512.FusedMultiplyAdd(sine * square, sum, sine);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -132,11 +132,11 @@ internal readonly struct Gradient : IReal<Gradient>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static Gradient IReal<Gradient>.MultiplyAdd(Gradient first, Gradient second, Gradient third) =>
         new(
-            double.MultiplyAddEstimate(first.value, second.value, third.value),
-            Vector512.MultiplyAddEstimate(
+            double.FusedMultiplyAdd(first.value, second.value, third.value),
+            Vector512.FusedMultiplyAdd(
                 first.slopes,
                 Vector512.Create(second.value),
-                Vector512.MultiplyAddEstimate(second.slopes, Vector512.Create(first.value), third.slopes)
+                Vector512.FusedMultiplyAdd(second.slopes, Vector512.Create(first.value), third.slopes)
             )
         );
 

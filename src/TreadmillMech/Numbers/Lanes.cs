@@ -176,7 +176,7 @@ internal readonly struct Lanes : IReal<Lanes>, IEquatable<Lanes>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Lanes MultiplyAdd(Lanes first, Lanes second, Lanes third) =>
-        new(Vector512.MultiplyAddEstimate(first.v, second.v, third.v));
+        new(Vector512.FusedMultiplyAdd(first.v, second.v, third.v));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Lanes>.AnyLess(Lanes left, Lanes right) => Vector512.LessThanAny(left.v, right.v);

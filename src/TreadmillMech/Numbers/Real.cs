@@ -107,7 +107,7 @@ public readonly record struct Real(double Value) : IReal<Real>
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static Real IReal<Real>.MultiplyAdd(Real first, Real second, Real third) =>
-        new(double.MultiplyAddEstimate(first.Value, second.Value, third.Value));
+        new(double.FusedMultiplyAdd(first.Value, second.Value, third.Value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Real>.AnyLess(Real left, Real right) => left.Value < right.Value;

@@ -163,6 +163,11 @@ internal static class Si
         static q => q.Henries,
         static v => ElectricInductance.FromHenries(v)
     );
+    internal static readonly Dimension<WorkPerArea> WorkPerArea = new(
+        "J/m2",
+        static q => q.JoulesPerSquareMeter,
+        TreadmillMech.WorkPerArea.FromJoulesPerSquareMeter
+    );
     internal static readonly Dimension<HeatCapacity> HeatCapacity = new(
         "J/K",
         static q => q.JoulesPerKelvin,
@@ -204,6 +209,7 @@ internal static class Si
         Expansion,
         Inductance,
         HeatCapacity,
+        WorkPerArea,
     }.ToDictionary(static dimension => dimension.GetType().GenericTypeArguments[0]);
 
     /// <summary>The dimension of a quantity, or null where the library has none for it.</summary>

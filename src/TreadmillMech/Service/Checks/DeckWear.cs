@@ -61,7 +61,7 @@ public sealed record DeckWear
         Answer<double> friction = Inquiry.Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name);
         Answer<WorkPerArea> Work(double area) =>
             friction.Then(mu =>
-                WorkPerArea.FromJoulesPerSquareMeter(DeckWearLaws.FrictionWorkPerArea<Real>(mu, normal, travel, area))
+                Si.WorkPerArea.FromSi(DeckWearLaws.FrictionWorkPerArea<Real>(mu, normal, travel, area))
             );
         return new()
         {

@@ -56,11 +56,13 @@ UNKNOWNS = [
     ("drive1", True, 250, 0.4, None),
     ("roller1", True, 0.35, 0.3, None),
     ("deck1", True, 0.18, 0.3, None),
-    ("drag1", True, 0, 0.3, "drag0"),
+    ("serviced", True, 0, 0.3, "drag0"),
+    # Half a turn of both bolts changes the drag by 0.2 a turn.
+    ("drag1", True, 0, 0.2 * 0.5, "serviced"),
 ]
 NAMES = [u[0] for u in UNKNOWNS]
 START = np.array([np.log(c) if log and c > 0 else c for _, log, c, _, _ in UNKNOWNS])
-START[NAMES.index("drag1")] = np.log(25)
+START[NAMES.index("serviced")] = START[NAMES.index("drag1")] = np.log(25)
 
 
 def natural(x):

@@ -4,4 +4,4 @@ namespace TreadmillMech.Service;
 /// <param name="Reading">What to read and how.</param>
 /// <param name="Settles">What it settles.</param>
 /// <param name="Minutes">How long it takes, common practice.</param>
-public sealed record ReadingProposal(string Reading, string Settles, int Minutes);
+public sealed partial record ReadingProposal(string Reading, string Settles, int Minutes);

@@ -1,4 +1,0 @@
-namespace TreadmillMech.Samples.ServiceVisit.Reading;
-
-/// <summary>A machine with the name that its owner knows it by; the library needs none.</summary>
-internal sealed record NamedMachine(string Name, Treadmill Machine);

@@ -1,0 +1,19 @@
+namespace TreadmillMech.Json.Shapes;
+
+/// <summary>A machine in a file of its own.</summary>
+internal static class MachineFileShape
+{
+    internal static readonly ObjectShape<MachineFile> File = new(
+        "machineFile",
+        static it =>
+        {
+            it.Constant("format", FileFormats.Machine, MachineFile.Format);
+            ShapeSlot<NamedMachine> machine = it.Need(
+                "machine",
+                MachineShapes.Named,
+                static p => new NamedMachine(p.MachineName, p.Machine)
+            );
+            it.Make(from => new() { MachineName = from.Get(machine).Name, Machine = from.Get(machine).Machine });
+        }
+    );
+}

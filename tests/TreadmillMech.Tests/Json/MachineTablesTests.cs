@@ -22,6 +22,8 @@ public sealed class MachineTablesTests
         }
     );
 
+    private static CancellationToken Ended => TestContext.Current.CancellationToken;
+
     private static JsonElement Json => JsonDocument.Parse(MachineTables.Write(Study)).RootElement;
 
     [Fact]
@@ -55,7 +57,7 @@ public sealed class MachineTablesTests
             PhysicalValue middle = PhysicalValue.Of(0.5 * (input.Range.From + input.Range.To), input.Unit);
             Assert.Equal(input, sensitivity[input].Input);
             Assert.Equal(middle, Study.With(input, middle).Value(input).Value);
-            Assert.Equal(1, Study.Sweep(Axis.Of(input, [now])).Rows);
+            Assert.Equal(1, Study.Sweep(Axis.Of(input, [now]), cancellation: Ended).Rows);
             Assert.Equal(input, UncertainInput.Normal(input, now, PhysicalValue.Of(1e-9, input.Unit)).Input);
             string changed = JsonSerializer.Serialize(Text(Study.With(input, middle), "inputs", input.Name));
             string json = $$"""{ "format": "{{MachineTables.Format}}", "inputs": { "{{input.Name}}": {{changed}} } }""";
@@ -67,7 +69,9 @@ public sealed class MachineTablesTests
         foreach (Output output in Outputs.All)
         {
             Assert.Contains($"`{output.Name}`", page, StringComparison.Ordinal);
-            Assert.NotNull(Study.Sweep(Axis.Of(Inputs.PersonMass, [Mass.FromKilograms(90)]))[output]);
+            Assert.NotNull(
+                Study.Sweep(Axis.Of(Inputs.PersonMass, [Mass.FromKilograms(90)]), cancellation: Ended)[output]
+            );
             Assert.NotEqual(JsonValueKind.Undefined, Text(Study, "outputs", output.Name).ValueKind);
         }
     }

@@ -4,6 +4,7 @@ using TreadmillMech.Samples.ServiceVisit.Compare;
 using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Printing;
+using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit;
@@ -99,9 +100,9 @@ internal static class Program
         }
 
         output.Write(
-            request.Json ? JsonSheet.Of(document.MachineName, sheet)
+            request.Json ? JsonSheet.Of(document.MachineName, sheet, Forecast(document, sheet))
             : request.Html is { } written ? $"Page written: {FileProblem.Printable(written)}\n"
-            : TextSheet.Of(document.MachineName, sheet)
+            : TextSheet.Of(document.MachineName, sheet, Forecast(document, sheet))
         );
         if (request is { Files.Count: 0, Json: false, Html: null })
         {
@@ -113,6 +114,9 @@ internal static class Program
 
         return Done;
     }
+
+    private static StepForecast Forecast(VisitFile document, VisitSheet sheet) =>
+        StepForecast.Of(document.Visit, sheet, document.Dynamics);
 
     private static int Compared(VisitFile then, VisitFile now, Request request, TextWriter output, TextWriter errors)
     {

@@ -29,7 +29,7 @@ internal sealed record Foot(
         new(
             GaitLaws.RunningDutyFactor<Real>(speed),
             GaitLaws.RunningStepFrequency<Real>(speed),
-            GaitLaws.RunningThirdHarmonic<Real>(),
+            GaitLaws.RunningThirdHarmonic<Real>(speed),
             GaitLaws.BrakingPeak<Real>(speed),
             GaitLaws.RunningBrakingShare<Real>(speed)
         );

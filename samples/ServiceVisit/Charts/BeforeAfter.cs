@@ -26,11 +26,11 @@ internal static class BeforeAfter
     internal static ImmutableArray<Pair> ForOwner(VisitSheet sheet)
     {
         // Which belt slips is the technician's matter; the owner sees the speed that is lost.
-        bool whole = Changed(sheet).Any(static row => row.Is(Rows.BothSlip));
+        bool whole = Changed(sheet).Any(static row => row.Kind == ReadingKind.WholeSlip);
         return
         [
             .. Changed(sheet)
-                .Where(row => !whole || !row.Is(Rows.AnySlip) || row.Is(Rows.BothSlip))
+                .Where(row => !whole || !row.OfSlip() || row.Kind == ReadingKind.WholeSlip)
                 .Select(Plain)
                 .OfType<Pair>(),
         ];
@@ -51,13 +51,10 @@ internal static class BeforeAfter
     private static Pair? Plain(ReadingRow row) =>
         (row.AsFound!.Value, row.AsLeft!.Value) switch
         {
-            var (found, left) when row.Is(Rows.Friction) && row.Reference is { Value: > 0 } limit => Shares(
-                "Drag of the board under the belt",
-                100 * found / limit.Value,
-                100 * left / limit.Value
-            ),
-            var (found, left) when row.Is(Rows.AnySlip) => Lost("Speed lost by slipping", found, left),
-            var (found, left) when row.Is(Rows.MainsPower) => new(
+            var (found, left) when row.Kind == ReadingKind.DeckFriction && row.Reference is { Value: > 0 } limit =>
+                Shares("Drag of the board under the belt", 100 * found / limit.Value, 100 * left / limit.Value),
+            var (found, left) when row.OfSlip() => Lost("Speed lost by slipping", found, left),
+            var (found, left) when row.Kind == ReadingKind.MainsPower => new(
                 "Power from the outlet, somebody on the belt",
                 found,
                 $"{Round(found)} W",

@@ -10,7 +10,7 @@ internal static class FrictionChart
     /// <summary>The chart; null where fewer than two visits tell a friction and a day.</summary>
     internal static LineChart? Of(Visit visit, VisitSheet sheet, DateOnly? due)
     {
-        ReadingRow? now = sheet.Find(Rows.Friction);
+        ReadingRow? now = sheet.Find(ReadingKind.DeckFriction);
         List<(DateOnly Day, Spot Spot, string When)> known =
         [
             .. visit

@@ -17,8 +17,8 @@ internal static class LoadChart
         Of(
             visit,
             [
-                .. MachineAsLeft
-                    .Used<MotorCurrentReading>(visit, sheet)
+                .. UsedReadings
+                    .Of<MotorCurrentReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -29,17 +29,15 @@ internal static class LoadChart
             "Motor current against belt speed",
             "A",
             demand =>
-                MachineAsLeft.Of(visit, sheet).At(demand).MeanCurrent.Is(out ElectricCurrent current)
-                    ? current.Amperes
-                    : null
+                sheet.MachineAsLeft.At(demand).MeanCurrent.Is(out ElectricCurrent current) ? current.Amperes : null
         );
 
     internal static LineChart? OfPower(Visit visit, VisitSheet sheet) =>
         Of(
             visit,
             [
-                .. MachineAsLeft
-                    .Used<MainsPowerReading>(visit, sheet)
+                .. UsedReadings
+                    .Of<MainsPowerReading>(visit, sheet)
                     .Select(static r => new Point(
                         r.At,
                         r.Reading.State,
@@ -49,8 +47,7 @@ internal static class LoadChart
             ],
             "Power from the mains against belt speed",
             "W",
-            demand =>
-                MachineAsLeft.Of(visit, sheet).At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
+            demand => sheet.MachineAsLeft.At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
         );
 
     private static LineChart? Of(

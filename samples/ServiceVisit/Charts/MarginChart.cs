@@ -10,8 +10,9 @@ internal static class MarginChart
     private const string Turns = "turns on both bolts from now";
 
     /// <summary>Margin against turns; null where no margin of the running belt is known.</summary>
-    internal static LineChart? Of(Treadmill machine, Demand demand, ImmutableArray<LadderStep> ladder)
+    internal static LineChart? Of(VisitSheet sheet)
     {
+        ImmutableArray<LadderStep> ladder = sheet.Ladder;
         ImmutableArray<Spot> belt = Spots(ladder, static step => step.Margin);
         if (belt.IsEmpty)
         {
@@ -21,10 +22,16 @@ internal static class MarginChart
         List<Series> series = [new("running belt", Sign.Dot, true, belt)];
 
         // Turns of the running belt's bolts do not reach the drive belt: its margin is the same at each.
-        if (machine.At(demand).DriveBeltMargin.Is(out double margin) && double.IsFinite(margin))
+        if (sheet.DriveBeltMargin.Is(out Figure? drive) && double.IsFinite(drive.Value))
         {
+            Spot now = new(ladder[0].Turns, drive.Value, drive.StandardUncertainty);
             series.Add(
-                new("drive belt", Sign.OpenSquare, true, [new(ladder[0].Turns, margin), new(ladder[^1].Turns, margin)])
+                new(
+                    "drive belt",
+                    Sign.OpenSquare,
+                    true,
+                    ladder.Length > 1 ? [now, now with { X = ladder[^1].Turns }] : [now]
+                )
             );
         }
 

@@ -69,16 +69,22 @@ internal sealed record Change(
     }
 
     private static Trend Judge(ReadingRow row, double then, double now) =>
-        row.Is(Rows.Friction)
-        || row.Is(Rows.AnySlip)
-        || row.Is(Rows.MotorCurrent)
-        || row.Is(Rows.MainsCurrent)
-        || row.Is(Rows.MainsPower)
-            ? (now > then ? Trend.Worse : Trend.Better)
-        : row.Is(Rows.RollerFriction) ? (now > then ? Trend.Better : Trend.Worse)
-        : row.Is(Rows.DisplayError) || row.Is(Rows.Drift)
-            ? (Math.Abs(now) > Math.Abs(then) ? Trend.Worse : Trend.Better)
-        : Trend.Changed;
+        row.Kind switch
+        {
+            ReadingKind.DeckFriction
+            or ReadingKind.BeltSlip
+            or ReadingKind.DriveSlip
+            or ReadingKind.WholeSlip
+            or ReadingKind.MotorCurrent
+            or ReadingKind.MainsCurrent
+            or ReadingKind.MainsPower
+            or ReadingKind.Slowing => now > then ? Trend.Worse : Trend.Better,
+            ReadingKind.RollerFriction => now > then ? Trend.Better : Trend.Worse,
+            ReadingKind.DisplayError or ReadingKind.Drift => Math.Abs(now) > Math.Abs(then)
+                ? Trend.Worse
+                : Trend.Better,
+            _ => Trend.Changed,
+        };
 
     private static string Missing(Figure? then, Figure? now) =>
         (then, now) switch

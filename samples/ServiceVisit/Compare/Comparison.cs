@@ -55,7 +55,11 @@ internal sealed record Comparison
     }
 
     private static IEnumerable<string> Names(VisitSheet then, VisitSheet now) =>
-        now.Readings.Concat(then.Readings).Select(static row => row.Name).Distinct();
+        now.Readings.Concat(then.Readings).Where(static row => !OnlyNow(row)).Select(static row => row.Name).Distinct();
+
+    /// <summary>What is only told of the machine as left has nothing to be compared with.</summary>
+    private static bool OnlyNow(ReadingRow row) =>
+        row.Kind is ReadingKind.BeltMargin or ReadingKind.DriveBeltMargin or ReadingKind.NoLoadPull;
 
     /// <summary>What was found graver than a note in one sheet, of a subject on which the other has nothing so grave.</summary>
     private static ImmutableArray<Finding> Only(VisitSheet one, VisitSheet other) =>

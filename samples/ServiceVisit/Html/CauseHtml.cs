@@ -8,7 +8,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 internal static class CauseHtml
 {
     /// <summary>Nothing where there are no causes to rank.</summary>
-    internal static void Write(Markup page, ImmutableArray<RankedCause> causes)
+    internal static void Write(Markup page, ImmutableArray<RankedCause> causes, string chancesFrom)
     {
         if (causes.IsDefaultOrEmpty)
         {
@@ -16,7 +16,7 @@ internal static class CauseHtml
         }
 
         page.Element("h3", CauseText.Heading);
-        page.Element("p", CauseText.Caveat, ("class", "quiet"));
+        page.Element("p", $"{CauseText.Caveat} {chancesFrom}", ("class", "quiet"));
         page.Open("ol");
         foreach (RankedCause cause in causes)
         {

@@ -17,10 +17,18 @@ internal static class ChartPart
             "Bars on a value are its standard uncertainty. Changes within the noise of their readings are not drawn.",
             ("class", "quiet")
         );
-        LineChart? margin = MarginChart.Of(MachineAsLeft.Of(visit, sheet), visit.TestDemand, sheet.Ladder);
+        LineChart? margin = MarginChart.Of(sheet);
         if (margin is null && sheet.Ladder is [{ } rung, ..])
         {
-            page.Element("p", $"No chart of the margin: {Words.Of(rung.Margin.Missing)}.");
+            string further = sheet.OneMoreReading is [var first, ..] ? $" What would help first: {first.Reading}" : "";
+            page.Element("p", $"No chart of the running belt's margin: {Words.Of(rung.Margin.Missing)}.{further}");
+        }
+        else if (margin is not null && sheet is { MachineAsLeft.DriveBelt: not null, DriveBeltMargin.Found: false })
+        {
+            page.Element(
+                "p",
+                $"The drive belt's margin is not on the chart: {Words.Of(sheet.DriveBeltMargin.Missing)}."
+            );
         }
 
         page.Open("div", ("class", "charts"));

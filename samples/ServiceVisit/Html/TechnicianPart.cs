@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 /// <summary>The technician's part: everything of the sheet, what matters first standing first.</summary>
 internal static class TechnicianPart
 {
-    internal static void Write(Markup page, Visit visit, VisitSheet sheet)
+    internal static void Write(Markup page, Visit visit, VisitSheet sheet, StepForecast forecast)
     {
         page.Open("section", ("class", "page"), ("id", "technician"));
         page.Element("h2", "For the technician");
@@ -17,15 +17,17 @@ internal static class TechnicianPart
         Steps(page, sheet);
         ChartPart.ForTechnician(page, visit, sheet);
         Findings(page, sheet);
-        CauseHtml.Write(page, SheetExtras.Causes(sheet));
+        CauseHtml.Write(page, SheetExtras.Causes(sheet), sheet.ChancesFrom);
         ReadingHtml.Write(page, sheet);
         BudgetHtml.Write(page, sheet);
+        ForecastHtml.Write(page, forecast);
         Texts(
             page,
             "What one more reading would settle",
             sheet.OneMoreReading.Select(TextSheet.Proposal),
             "Nothing that is worth the time."
         );
+        Texts(page, "What the readings do not tell", sheet.NotTold, "Nothing of what is asked here.");
         Texts(page, "Readings not used", sheet.Refused.Select(TextSheet.Refused), "None: all readings were used.");
         Texts(page, "Notices", sheet.Notices, "None: every relation was used inside the range it was fitted on.");
         Texts(page, "What was read and done, in order", visit.Events.Select(EventText.Of), "Nothing.", "ol");
@@ -82,10 +84,7 @@ internal static class TechnicianPart
                 Row(page, "Number", $"{number.Name} {number}");
             }
 
-            if (finding.Limit is { } limit)
-            {
-                Row(page, "Limit", $"{limit.Name} {limit}");
-            }
+            Rows(page, "Limit", finding.Limits.Select(static limit => $"{limit.Name} {limit}"));
 
             Evidence(page, finding.For, finding.Against);
             page.Close().Close();

@@ -1,5 +1,6 @@
 using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
+using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit.Html;
@@ -25,7 +26,7 @@ internal static class VisitPage
             .Element("a", "For the owner", ("href", "#owner"))
             .Close()
             .Close();
-        TechnicianPart.Write(page, document.Visit, sheet);
+        TechnicianPart.Write(page, document.Visit, sheet, StepForecast.Of(document.Visit, sheet, document.Dynamics));
         OwnerPart.Write(page, document, sheet);
         page.Close().Close().Close();
         return page.ToString();

@@ -17,7 +17,7 @@ internal static class CauseText
     private const int Indent = 6;
 
     /// <summary>Nothing where there are no causes to rank.</summary>
-    internal static void Write(Page page, ImmutableArray<RankedCause> causes)
+    internal static void Write(Page page, ImmutableArray<RankedCause> causes, string chancesFrom)
     {
         if (causes.IsDefaultOrEmpty)
         {
@@ -25,7 +25,7 @@ internal static class CauseText
         }
 
         page.Heading(Heading);
-        page.Paragraph(Caveat, 2);
+        page.Paragraph($"{Caveat} {chancesFrom}", 2);
         foreach (RankedCause cause in causes)
         {
             page.Paragraph(Words.Of(cause.Cause), 2, $"{Percent(cause.Probability), 5}  ");

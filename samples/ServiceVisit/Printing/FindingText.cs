@@ -19,7 +19,7 @@ internal static class FindingText
                 page.Paragraph($"{number.Name} {number}", Indent, "Number:  ");
             }
 
-            if (finding.Limit is { } limit)
+            foreach (Threshold limit in finding.Limits)
             {
                 page.Paragraph($"{limit.Name} {limit}", Indent, "Limit:   ");
             }

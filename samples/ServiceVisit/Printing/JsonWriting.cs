@@ -62,7 +62,13 @@ internal static class JsonWriting
             return;
         }
 
-        json.WriteStartObject(name);
+        json.WritePropertyName(name);
+        json.WriteThreshold(limit);
+    }
+
+    internal static void WriteThreshold(this Utf8JsonWriter json, Threshold limit)
+    {
+        json.WriteStartObject();
         json.WriteString("name", limit.Name);
         json.WriteFinite("value", limit.Value);
         json.WriteString("unit", limit.Unit);

@@ -21,6 +21,8 @@ internal static class SheetParts
         json.WriteString("statement", finding.Statement);
         json.WriteFigure("number", finding.Number);
         json.WriteThreshold("limit", finding.Limit);
+        json.WriteList("alsoBy", finding.AlsoBy, static (to, limit) => to.WriteThreshold(limit));
+        json.WriteString("forOwner", finding.ForOwner);
         json.WriteTexts("for", finding.For);
         json.WriteTexts("against", finding.Against);
         if (finding.Next is { } next)
@@ -40,6 +42,7 @@ internal static class SheetParts
     internal static void WriteReading(Utf8JsonWriter json, ReadingRow row)
     {
         json.WriteStartObject();
+        json.WriteString("kind", Words.Camel(row.Kind.ToString()));
         json.WriteString("name", row.Name);
         json.WriteString("unit", row.Unit);
         json.WriteFigure("asFound", row.AsFound);
@@ -58,6 +61,7 @@ internal static class SheetParts
         json.WriteFinite("threadTurnsLeft", budget.ThreadTurnsLeft);
         json.WriteFigure("strainAdded", budget.StrainAdded);
         json.WriteAnswer("tension", budget.Tension);
+        json.WriteString("limit", Words.Camel(budget.Limit.ToString()));
         json.WriteString("limitedBy", budget.LimitedBy);
         json.WriteEndObject();
     }
@@ -77,6 +81,7 @@ internal static class SheetParts
         json.WriteStartObject();
         json.WriteString("reading", proposal.Reading);
         json.WriteString("settles", proposal.Settles);
+        json.WriteString("gain", proposal.Gain);
         json.WriteNumber("minutes", proposal.Minutes);
         json.WriteEndObject();
     }

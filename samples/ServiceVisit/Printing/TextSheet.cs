@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>The sheet as a page to read on the spot: what matters first stands first.</summary>
 internal static class TextSheet
 {
-    internal static string Of(string machineName, VisitSheet sheet)
+    internal static string Of(string machineName, VisitSheet sheet, StepForecast? forecast = null)
     {
         Page page = new();
         page.Paragraph($"Visit sheet: {machineName}");
@@ -17,12 +17,18 @@ internal static class TextSheet
         page.List(sheet.SafetyNow, "Nothing beyond the maker's own cautions.");
         NextSteps(page, sheet);
         FindingText.Write(page, sheet.Findings);
-        CauseText.Write(page, SheetExtras.Causes(sheet));
+        CauseText.Write(page, SheetExtras.Causes(sheet), sheet.ChancesFrom);
         Readings(page, sheet);
         BudgetText.Write(page, sheet);
+        ForecastText.Write(page, forecast);
         DueText.Write(page, sheet.Due);
         page.Heading("What one more reading would settle");
         page.List(sheet.OneMoreReading.Select(Proposal), "Nothing that is worth the time.");
+        page.Heading("What the readings do not tell");
+        page.List(
+            sheet.NotTold.Select(static name => $"{char.ToUpperInvariant(name[0])}{name[1..]}."),
+            "Nothing of what is asked here."
+        );
         page.Heading("Readings not used");
         page.List(sheet.Refused.Select(Refused), "None: all readings were used.");
         page.Heading("Notices");
@@ -73,7 +79,7 @@ internal static class TextSheet
 
     private static void Readings(Page page, VisitSheet sheet)
     {
-        ReadOnlySpan<int> widths = [34, 17, 17, 24];
+        ReadOnlySpan<int> widths = [26, 22, 22, 22];
         page.Heading("Readings");
         page.Row(widths, "", "as found", "as left", "reference");
         foreach (ReadingRow row in sheet.Readings)
@@ -95,9 +101,10 @@ internal static class TextSheet
 
     internal static string Proposal(ReadingProposal proposal) =>
         string.Create(
-            CultureInfo.InvariantCulture,
-            $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles}"
-        );
+                CultureInfo.InvariantCulture,
+                $"{proposal.Reading} About {proposal.Minutes} min. It settles: {proposal.Settles} {proposal.Gain}"
+            )
+            .TrimEnd();
 
     internal static string Refused(RefusedReading refused) =>
         string.Create(CultureInfo.InvariantCulture, $"Event {refused.Event + 1}, {refused.Name}: {refused.Why}");

@@ -16,9 +16,9 @@ internal static class Noise
     private static double? Of(ReadingRow row, Figure figure) =>
         figure.StandardUncertainty
         ?? (
-            row.Is(Rows.MotorCurrent) || row.Is(Rows.MainsCurrent)
+            row.Kind is ReadingKind.MotorCurrent or ReadingKind.MainsCurrent
                 ? Math.Abs(figure.Value) * VisitOptions.Default.MeterCurrent.Value
-            : row.Is(Rows.MainsPower) ? Math.Abs(figure.Value) * VisitOptions.Default.MeterPower.Value
+            : row.Kind == ReadingKind.MainsPower ? Math.Abs(figure.Value) * VisitOptions.Default.MeterPower.Value
             : null
         );
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Serialization;
 using TreadmillMech.Json.Shapes;
+using TreadmillMech.Parts;
 
 namespace TreadmillMech.Json;
 
@@ -30,6 +31,9 @@ public sealed record MachineFile
         get;
         init => field = value ?? throw new ArgumentNullException(nameof(value), "Machine is required.");
     }
+
+    /// <summary>What decides how the machine's speeds change: flywheel, armature, controller; null where not known.</summary>
+    public DriveDynamics? Dynamics { get; init; }
 
     /// <summary>The JSON schema of the format (draft 2020-12): names, words and units, but not ranges.</summary>
     public static string Schema =>

@@ -37,6 +37,8 @@ internal sealed class ValueResolver : IJsonTypeInfoResolver
         Of<RibSection>(),
         Of<TubeMaterial>(),
         Of<SpeedSensor>(),
+        Of<ReadingKind>(),
+        Of<TurnLimit>(),
         Of<Verdict>(),
         Of<Subject>(),
         Of<Severity>(),

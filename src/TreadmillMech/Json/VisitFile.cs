@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json.Serialization;
 using TreadmillMech.Json.Shapes;
+using TreadmillMech.Parts;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Json;
@@ -40,6 +41,9 @@ public sealed record VisitFile
         get;
         init => field = value ?? throw new ArgumentNullException(nameof(value), "Visit is required.");
     }
+
+    /// <summary>What decides how the machine's speeds change: flywheel, armature, controller; null where not known.</summary>
+    public DriveDynamics? Dynamics { get; init; }
 
     /// <summary>The JSON schema of the format (draft 2020-12): names, words and units, but not ranges.</summary>
     public static string Schema =>

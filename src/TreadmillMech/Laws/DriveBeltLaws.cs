@@ -112,7 +112,9 @@ public static class DriveBeltLaws
     /// <param name="ribs">Ribs, $n$ [1].</param>
     /// <returns>Nominal width, $b$ [m].</returns>
     /// <remarks>$$b = n\,e$$</remarks>
-    [Source("ISO 9982: V-ribbed belts, nominal width from the number of ribs; from memory")]
+    [Source(
+        "ISO 9982, V-ribbed belts: number of ribs times the profile's pitch, as glossaries of power transmission quote it"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RibbedWidth<T>(T ribPitch, T ribs)
         where T : struct, IReal<T> => ribPitch * ribs;

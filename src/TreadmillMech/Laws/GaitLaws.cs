@@ -15,64 +15,78 @@ public static class GaitLaws
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Duty factor, $\beta$ [1].</returns>
-    /// <remarks>$$\beta = 0.649 - 0.035\,v$$ not below one half, where it would be running.</remarks>
+    /// <remarks>$$\beta = 0.655 - 0.035\,v$$ not below one half, where it would be running.</remarks>
     [Source(
         "Fit with the slope of Kirtley et al. 1985, between their stance of 59 % and 62 % of others at a usual walk"
     )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingDutyFactor<T>(T speed)
-        where T : struct, IReal<T> => T.Max(0.5, 0.649 - (0.035 * speed));
+        where T : struct, IReal<T> => T.Max(0.5, 0.655 - (0.035 * speed));
 
     /// <summary>Duty factor of running: share of a stride that one foot is on the belt [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 2.5 to 4.9.</param>
+    /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 2.5 to 6.0.</param>
     /// <returns>Duty factor, $\beta$ [1].</returns>
-    /// <remarks>$$\beta = 0.318\,(v/4)^{-0.384}$$ not above one half, where it would be walking.</remarks>
-    [Source("Fit to Alcantara et al. 2021, 2022, Fukuchi et al. 2017, Hamner et al. 2010 (open data, level treadmill)")]
+    /// <remarks>
+    /// $$\beta = 0.2181 + \frac{0.3604}{v}$$ with the number for a speed in m/s; not above one half, where it would be
+    /// walking. The stance mean of the force, $1/(2\beta)$, grows with the speed towards a bound of 2.3 weights.
+    /// </remarks>
+    [Source(
+        "Fit to Alcantara et al. 2021, 2022, Fukuchi et al. 2017, Hamner et al. 2010 (open data, level treadmill), Karamanidis and Arampatzis 2005, Weyand and Davis 2005"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RunningDutyFactor<T>(T speed)
-        where T : struct, IReal<T> => T.Min(0.5, 0.318 * T.Pow(0.25 * speed, -0.384));
+        where T : struct, IReal<T> => T.Min(0.5, 0.2181 + (0.3604 / speed));
 
     /// <summary>Step frequency of walking, both feet counted [Hz].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 0.7 to 2.0.</param>
     /// <returns>Step frequency, $f$ [Hz].</returns>
-    /// <remarks>$$f = 1.611\,v^{0.482}$$</remarks>
+    /// <remarks>$$f = 1.640\,v^{0.479}$$</remarks>
     [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingStepFrequency<T>(T speed)
-        where T : struct, IReal<T> => 1.611 * T.Pow(speed, 0.482);
+        where T : struct, IReal<T> => 1.640 * T.Pow(speed, 0.479);
 
     /// <summary>Step frequency of running, both feet counted [Hz].</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s], above 0; fitted on 2.5 to 4.9.</param>
     /// <returns>Step frequency, $f$ [Hz].</returns>
-    /// <remarks>$$f = 3.062\,(v/4)^{0.259}$$</remarks>
+    /// <remarks>$$f = 3.024\,(v/4)^{0.308}$$</remarks>
     [Source("Fit to Alcantara et al. 2021, 2022, Fukuchi et al. 2017, Hamner et al. 2010 (open data, level treadmill)")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T RunningStepFrequency<T>(T speed)
-        where T : struct, IReal<T> => 3.062 * T.Pow(0.25 * speed, 0.259);
+        where T : struct, IReal<T> => 3.024 * T.Pow(0.25 * speed, 0.308);
 
     /// <summary>Weight of the third harmonic in walking [1]; above 1/9 the force has two humps.</summary>
     /// <typeparam name="T">Number type.</typeparam>
     /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 0.7 to 2.0.</param>
     /// <returns>Third harmonic, $q$ [1], at most 1, where no foot pulls on the belt.</returns>
     /// <remarks>
-    /// $$q = 0.17 + 0.19\,v^2$$ The dip at mid-stance goes with the square of the speed, as the pull of a body that
+    /// $$q = 0.248 + 0.132\,v^2$$ The dip at mid-stance goes with the square of the speed, as the pull of a body that
     /// vaults over a stiff leg. Fitted on the peaks; the dip comes out too deep near 2 m/s.
     /// </remarks>
-    [Source("Fit to van der Zee et al. 2022 (open data, nine people, level treadmill)")]
+    [Source(
+        "Fit to van der Zee et al. 2022 (open data, nine people, level treadmill), Keller et al. 1996 and twelve walkers at 2.03 m/s, J. Exp. Biol. 2003"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T WalkingThirdHarmonic<T>(T speed)
-        where T : struct, IReal<T> => T.Min(1, 0.17 + (0.19 * speed * speed));
+        where T : struct, IReal<T> => T.Min(1, 0.248 + (0.132 * speed * speed));
 
-    /// <summary>Weight of the third harmonic in running [1]: one hump, a little rounder than a half sine.</summary>
+    /// <summary>Weight of the third harmonic in running [1]: one hump, at a jog narrower than a half sine.</summary>
     /// <typeparam name="T">Number type.</typeparam>
-    /// <returns>Third harmonic, $q = -0.05$ [1].</returns>
-    [Source("Fit to the running rows of Alcantara et al. 2021, 2022 (open data)")]
+    /// <param name="speed">Belt speed, $v$ [m/s]; fitted on 2.5 to 6.0.</param>
+    /// <returns>Third harmonic, $q$ [1].</returns>
+    /// <remarks>
+    /// $$q = -0.1366 + 0.0261\,v$$ and above 6 m/s as at 6 m/s. The peak levels off towards 6 m/s while the stance mean
+    /// still grows: the force becomes flatter.
+    /// </remarks>
+    [Source(
+        "Fit to Alcantara et al. 2021, 2022, Hamner et al. 2010 (open data), Keller et al. 1996, Cavanagh and Lafortune 1980"
+    )]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static T RunningThirdHarmonic<T>()
-        where T : struct, IReal<T> => -0.05;
+    public static T RunningThirdHarmonic<T>(T speed)
+        where T : struct, IReal<T> => -0.1366 + (0.0261 * T.Min(speed, 6));
 
     /// <summary>Peak of the braking push of a foot, over the body's weight [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -195,11 +209,18 @@ public static class GaitLaws
     [Source("Alexander and Jayes 1980, counted from foot strike; docs/articles/gait.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static T NormalShape<T>(T phase, T thirdHarmonic)
-        where T : struct, IReal<T>
-    {
-        T sin = T.SinCos(Math.PI * phase).Sin;
-        return sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
-    }
+        where T : struct, IReal<T> => NormalShapeOfSine(T.SinCosPi(phase).Sin, thirdHarmonic);
+
+    /// <summary>Shape of the normal force of one foot over the stance, from the sine of the phase's angle [1].</summary>
+    /// <typeparam name="T">Number type.</typeparam>
+    /// <param name="sin">$s = \sin \pi u$ [1].</param>
+    /// <param name="thirdHarmonic">Third harmonic, $q$ [1], -1/3 to 1.</param>
+    /// <returns>Force over its amplitude [1].</returns>
+    /// <remarks>$$s\,(1 + 3q - 4q\,s^2)$$</remarks>
+    [Source("Alexander and Jayes 1980, counted from foot strike; docs/articles/gait.md")]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static T NormalShapeOfSine<T>(T sin, T thirdHarmonic)
+        where T : struct, IReal<T> => sin * (1 + (thirdHarmonic * (3 - (4 * sin * sin))));
 
     /// <summary>Largest value of the shape of the normal force over the stance [1].</summary>
     /// <typeparam name="T">Number type.</typeparam>
@@ -235,7 +256,7 @@ public static class GaitLaws
     {
         T rest = 1 - brakingShare;
         T angle = T.IfLess(phase, brakingShare, phase / brakingShare, (phase - brakingShare) / rest);
-        return T.SinCos(Math.PI * angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
+        return T.SinCosPi(angle).Sin * T.IfLess(phase, brakingShare, 1, -(brakingShare / rest));
     }
 
     /// <summary>Speed at which people change from walking to running [m/s].</summary>

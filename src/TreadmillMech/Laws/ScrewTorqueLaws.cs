@@ -161,8 +161,8 @@ public static class ScrewTorqueLaws
     /// <param name="headFriction">Friction under the head, $\mu_K$ [1].</param>
     /// <returns>Torque [N m].</returns>
     /// <remarks>
-    /// $$M = F\left[\frac{d_2}{2}\,\frac{P + \pi d_2 \mu_G \sec 30^\circ}{\pi d_2 - P \mu_G \sec 30^\circ}
-    /// + \frac{D_K \mu_K}{2}\right]$$ The usual $F(0.16 P + 0.58 d_2 \mu_G + \tfrac12 D_K \mu_K)$ is its first order.
+    /// $$M = F\left[\frac{d_2}{2}\,\frac{P + \pi d_2 \mu_G \sec 30^\circ}{\pi d_2 - P \mu_G \sec 30^\circ} +
+    /// \frac{D_K \mu_K}{2}\right]$$ The usual $F(0.16 P + 0.58 d_2 \mu_G + \tfrac12 D_K \mu_K)$ is its first order.
     /// </remarks>
     [Source("VDI 2230:2003, 5.4; the same as Shigley's Mechanical Engineering Design, 9th ed., eq. 8-5 and 8-6")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>The drive belt: its grip both ways by how it is tensioned, its margin, and its load on the motor.</summary>
+[SkipLocalsInit]
 internal static class DriveBeltStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

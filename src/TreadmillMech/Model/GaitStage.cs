@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>The person: cadence, contact and the shape of the foot's force.</summary>
+[SkipLocalsInit]
 internal static class GaitStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -16,17 +17,20 @@ internal static class GaitStage
     )
         where T : struct, IReal<T>
     {
-        T bound = kinds.Gait switch
+        T bound = RunsAbove(in kinds);
+        T usual = Contact(in x, in kinds, bound, ref work, ref y);
+        Shape(in x, in kinds, bound, ref work);
+        y.NoticeBits = Outside(in x, bound, work.SimilarSpeed, y.StepFrequencyUsed / usual);
+    }
+
+    /// <summary>Speed of the reference leg above which a person runs [m/s].</summary>
+    internal static double RunsAbove(in MachineKinds kinds) =>
+        kinds.Gait switch
         {
             Gait.Walking => double.PositiveInfinity,
             Gait.Running => double.NegativeInfinity,
             _ => OperatingPointModel.RunningAbove,
         };
-
-        T usual = Contact(in x, in kinds, bound, ref work, ref y);
-        Shape(in x, in kinds, bound, ref work);
-        y.NoticeBits = Outside(in x, bound, work.SimilarSpeed, y.StepFrequencyUsed / usual);
-    }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Contact<T>(
@@ -57,7 +61,7 @@ internal static class GaitStage
         work.Stride.ThirdHarmonic = T.IfLess(
             bound,
             v,
-            GaitLaws.RunningThirdHarmonic<T>(),
+            GaitLaws.RunningThirdHarmonic(v),
             GaitLaws.WalkingThirdHarmonic(v)
         );
         work.Stride.BrakingShare = T.IfLess(

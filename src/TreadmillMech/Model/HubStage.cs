@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>Mean loads of the running belt on the hubs of both rollers.</summary>
+[SkipLocalsInit]
 internal static class HubStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>What the feet put on the belt, and where.</summary>
+[SkipLocalsInit]
 internal static class LoadStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -45,6 +46,9 @@ internal static class LoadStage
         work.Stride.NormalLoad =
             DeckLaws.FrictionForce(x.DeckFriction, work.NormalAmplitude) + (work.NormalAmplitude * relative);
         work.Stride.Drag = x.BeltDrag;
+        work.Stride.Push = StanceLaws.PushPeak(work.Stride.Braking, work.Stride.BrakingShare);
+        work.Stride.BrakingRate = 1 / work.Stride.BrakingShare;
+        work.Stride.PushRate = 1 / (1 - work.Stride.BrakingShare);
         y.MeanPull = DeckLaws.FrictionForce(x.DeckFriction, work.MeanNormalForce) + tangential + x.BeltDrag;
     }
 

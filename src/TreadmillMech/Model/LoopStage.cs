@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>The running belt at rest: loop, wrap, tension after the turns.</summary>
+[SkipLocalsInit]
 internal static class LoopStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

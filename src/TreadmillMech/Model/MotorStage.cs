@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>The motor and the mains, with the belt's speed held: no flywheel smooths the current here.</summary>
+[SkipLocalsInit]
 internal static class MotorStage
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

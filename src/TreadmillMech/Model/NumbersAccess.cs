@@ -19,6 +19,12 @@ public static class NumbersAccess
     public static Span<T> AsSpan<T>(ref this OutputNumbers<T> numbers)
         where T : struct, IReal<T> => Fields<OutputNumbers<T>, T>(ref numbers);
 
+    /// <summary>An output by its place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T At<T>(in OutputNumbers<T> numbers, int index)
+        where T : struct, IReal<T> =>
+        Unsafe.Add(ref Unsafe.As<OutputNumbers<T>, T>(ref Unsafe.AsRef(in numbers)), index);
+
     /// <summary>The fields of a struct that has nothing but fields of one number type.</summary>
     internal static Span<T> Fields<TStruct, T>(ref TStruct numbers)
         where TStruct : struct

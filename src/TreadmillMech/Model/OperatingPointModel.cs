@@ -16,6 +16,7 @@ namespace TreadmillMech.Model;
 /// positive where it drives. Left and right are seen by the user facing the console.
 /// </para>
 /// </remarks>
+[SkipLocalsInit]
 public static class OperatingPointModel
 {
     /// <summary>Leg length that the relations of speed stand for [m].</summary>

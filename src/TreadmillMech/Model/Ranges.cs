@@ -26,8 +26,8 @@ public static class Ranges
             "Running speed",
             "v",
             "m/s",
-            new(2.5, 4.9),
-            "running on a level treadmill, Alcantara et al. 2021 and 2022, Fukuchi et al. 2017, Hamner et al. 2010"
+            new(2.5, 6.0),
+            "running on the level, Alcantara et al. 2021 and 2022, Fukuchi et al. 2017, Hamner et al. 2010; from 5 m/s on Weyand and Davis 2005, Keller et al. 1996"
         ),
         new("Incline", "theta", "rad", new(0, 0), "the gait relations, all measured on the level"),
         new("Hands on the rails", "lambda", "1", new(0, 0), "the gait relations, all measured with free hands"),

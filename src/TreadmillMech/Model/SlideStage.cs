@@ -10,6 +10,7 @@ namespace TreadmillMech.Model;
 /// grip drags them up to speed again. Followed over two steps at even phases; the second one counts, so that a slide
 /// that does not end within its step shows. The slipping speed stays between zero and the belt's.
 /// </remarks>
+[SkipLocalsInit]
 internal static class SlideStage
 {
     private const int PhasesAStep = 64;
@@ -49,14 +50,77 @@ internal static class SlideStage
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Load<T>(in StrideNumbers<T> stride, out AtPhases<T> pull, out AtPhases<T> shared)
+    private static void Load<T>(in StrideNumbers<T> s, out AtPhases<T> pull, out AtPhases<T> shared)
         where T : struct, IReal<T>
     {
         Unsafe.SkipInit(out pull);
         Unsafe.SkipInit(out shared);
+        T interval = s.StepPhase * (1.0 / PhasesAStep);
+        T first = 0.5 * interval;
+        Ahead(in s, first, interval, ref pull, ref shared);
+        if (T.AnyLess(first, s.Overlap))
+        {
+            Behind(in s, first, interval, ref pull, ref shared);
+        }
+    }
+
+    /// <summary>The foot that struck last, and the drag. The sines of a phase follow from those of the one before.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Ahead<T>(
+        in StrideNumbers<T> s,
+        T first,
+        T interval,
+        ref AtPhases<T> pull,
+        ref AtPhases<T> shared
+    )
+        where T : struct, IReal<T>
+    {
+        Turn<T> wave = Turn<T>.Of(first);
+        Turn<T> braking = Turn<T>.Of(s.BrakingRate * first);
+        Turn<T> push = Turn<T>.Of(s.PushRate * (first - s.BrakingShare));
+        Turn<T> waveStep = Turn<T>.Of(interval);
+        Turn<T> brakingStep = Turn<T>.Of(s.BrakingRate * interval);
+        Turn<T> pushStep = Turn<T>.Of(s.PushRate * interval);
+        T phase = first;
         for (int i = 0; i < PhasesAStep; i++)
         {
-            (pull[i], shared[i]) = Stride.At(in stride, (i + 0.5) / PhasesAStep * stride.StepPhase);
+            T lobe = T.IfLess(phase, s.BrakingShare, s.Braking * braking.Sin, s.Push * push.Sin);
+            T load = T.IfLess(phase, 1, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, lobe), 0);
+            pull[i] = load + s.Drag;
+            shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(s.RideShare, phase, s.StrikeShare), 0.5 * s.Drag);
+            wave = wave.Plus(in waveStep);
+            braking = braking.Plus(in brakingStep);
+            push = push.Plus(in pushStep);
+            phase += interval;
+        }
+    }
+
+    /// <summary>The foot that struck before, until its toe-off; counted back from there.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Behind<T>(
+        in StrideNumbers<T> s,
+        T first,
+        T interval,
+        ref AtPhases<T> pull,
+        ref AtPhases<T> shared
+    )
+        where T : struct, IReal<T>
+    {
+        T left = s.Overlap - first;
+        Turn<T> wave = Turn<T>.Of(left);
+        Turn<T> push = Turn<T>.Of(s.PushRate * left);
+        Turn<T> waveStep = Turn<T>.Of(-interval);
+        Turn<T> pushStep = Turn<T>.Of(-(s.PushRate * interval));
+        T atToeOff = s.StrikeShare + s.RideShare;
+        for (int i = 0; i < PhasesAStep && T.AnyLess(0, left); i++)
+        {
+            T load = StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, s.Push * push.Sin);
+            load = T.IfLess(0, left, load, 0);
+            pull[i] += load;
+            shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(-s.RideShare, left, atToeOff), shared[i]);
+            wave = wave.Plus(in waveStep);
+            push = push.Plus(in pushStep);
+            left -= interval;
         }
     }
 
@@ -75,19 +139,43 @@ internal static class SlideStage
         where T : struct, IReal<T>
     {
         T time = stepTime * (1.0 / PhasesAStep);
-        T perMass = time / mass;
+
+        // The slowing force is linear in the demand beyond the grip.
+        T gain = time / mass * TractionLaws.SlowingForce(1, 0, tensionRatio);
         T slipping = 0;
-        T slide = 0;
-        for (int i = 0; i < 2 * PhasesAStep; i++)
+        T slide = Once(in pull, in shared, beltSpeed, gain * onPull, gain * onShared, gain * grip, ref slipping);
+        if (T.AnyLess(0, slipping))
         {
-            int phase = i % PhasesAStep;
-            T demand = (onPull * pull[phase]) + (onShared * shared[phase]);
-            T slowing = TractionLaws.SlowingForce(demand, grip, tensionRatio);
-            slipping = T.Max(0, T.Min(beltSpeed, slipping + (perMass * slowing)));
-            slide += i < PhasesAStep ? 0 : slipping * time;
+            // A step that begins at rest is its own successor; the others are gone through once more.
+            slide = Once(in pull, in shared, beltSpeed, gain * onPull, gain * onShared, gain * grip, ref slipping);
         }
 
-        return slide;
+        return slide * time;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Once<T>(
+        in AtPhases<T> pull,
+        in AtPhases<T> shared,
+        T beltSpeed,
+        T onPull,
+        T onShared,
+        T grip,
+        ref T slipping
+    )
+        where T : struct, IReal<T>
+    {
+        T speed = slipping;
+        T sum = 0;
+        for (int i = 0; i < PhasesAStep; i++)
+        {
+            T beyond = T.MultiplyAdd(onPull, pull[i], T.MultiplyAdd(onShared, shared[i], -grip));
+            speed = T.Max(0, T.Min(beltSpeed, speed + beyond));
+            sum += speed;
+        }
+
+        slipping = speed;
+        return sum;
     }
 
     [InlineArray(PhasesAStep)]

@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model;
 
 /// <summary>Loads on the belt at a phase of the step, with both feet riding back with the belt.</summary>
+[SkipLocalsInit]
 internal static class Stride
 {
     /// <summary>Pieces of the window.</summary>
@@ -51,7 +52,7 @@ internal static class Stride
         where T : struct, IReal<T>
     {
         (T from, T to) = Piece(in stride, piece);
-        return At(in stride, from + ((to - from) * place));
+        return At(in stride, T.MultiplyAdd(to - from, place, from));
     }
 
     /// <summary>Sum of the loads, and sum of the loads times their shares of the loop, at a phase of the step.</summary>
@@ -61,31 +62,161 @@ internal static class Stride
     {
         T first = T.IfLess(phase, 1, Foot(in stride, phase), 0);
         T pull = stride.Drag + first;
-        T shared = (0.5 * stride.Drag) + (first * Share(in stride, phase));
+        T shared = T.MultiplyAdd(first, Share(in stride, phase), 0.5 * stride.Drag);
         T before = phase + stride.StepPhase;
         if (T.AnyLess(before, 1))
         {
             T second = T.IfLess(before, 1, Foot(in stride, before), 0);
             pull += second;
-            shared += second * Share(in stride, before);
+            shared = T.MultiplyAdd(second, Share(in stride, before), shared);
         }
 
         return (pull, shared);
     }
 
+    /// <summary>Loads at a place in a piece, and their derivatives by the place [N].</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Foot<T>(in StrideNumbers<T> stride, T phase)
-        where T : struct, IReal<T> => Normal(in stride, phase) + ForeAft(in stride, phase);
+    internal static NodeLoads<T> WithSlopes<T>(in StrideNumbers<T> stride, T piece, T place)
+        where T : struct, IReal<T>
+    {
+        (T from, T to) = Piece(in stride, piece);
+        T length = to - from;
+        T phase = T.MultiplyAdd(length, place, from);
+        (T load, T slope) = SlopeAhead(in stride, piece, phase);
+        T share = Share(in stride, phase);
+        NodeLoads<T> loads = new(
+            load + stride.Drag,
+            length * slope,
+            T.MultiplyAdd(load, share, 0.5 * stride.Drag),
+            length * T.MultiplyAdd(slope, share, load * stride.RideShare)
+        );
+        return T.AnyLess(T.IfLess(0, stride.Overlap, piece, 1), 0.5)
+            ? WithBehind(in stride, in loads, piece, phase)
+            : loads;
+    }
+
+    /// <summary>Derivatives of onPull * pull + onShared * shared by the place [N].</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static FootJet<T> Derivatives<T>(in StrideNumbers<T> stride, T piece, T place, T onPull, T onShared)
+        where T : struct, IReal<T>
+    {
+        (T from, T to) = Piece(in stride, piece);
+        T length = to - from;
+        T phase = T.MultiplyAdd(length, place, from);
+        T rides = onShared * stride.RideShare;
+        FootJet<T> jet = JetAhead(in stride, piece, phase);
+        jet = Weighed(in jet, T.MultiplyAdd(onShared, Share(in stride, phase), onPull), rides);
+        if (T.AnyLess(T.IfLess(0, stride.Overlap, piece, 1), 0.5))
+        {
+            T weight = T.MultiplyAdd(onShared, Share(in stride, phase + stride.StepPhase), onPull);
+            FootJet<T> behind = JetBehind(in stride, phase);
+            behind = Weighed(in behind, weight, rides);
+            jet.F0 += T.IfLess(piece, 0.5, behind.F0, 0);
+            jet.F1 += T.IfLess(piece, 0.5, behind.F1, 0);
+            jet.F2 += T.IfLess(piece, 0.5, behind.F2, 0);
+            jet.F3 += T.IfLess(piece, 0.5, behind.F3, 0);
+            jet.F4 += T.IfLess(piece, 0.5, behind.F4, 0);
+        }
+
+        T square = length * length;
+        jet.F0 += stride.Drag * T.MultiplyAdd(onShared, 0.5, onPull);
+        jet.F1 *= length;
+        jet.F2 *= square;
+        jet.F3 *= square * length;
+        jet.F4 *= square * square;
+        return jet;
+    }
+
+    /// <summary>Derivatives of a load times its weight, which is linear in the phase.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static FootJet<T> Weighed<T>(in FootJet<T> load, T weight, T slope)
+        where T : struct, IReal<T>
+    {
+        FootJet<T> jet;
+        jet.F0 = load.F0 * weight;
+        jet.F1 = T.MultiplyAdd(load.F1, weight, load.F0 * slope);
+        jet.F2 = T.MultiplyAdd(load.F2, weight, 2 * load.F1 * slope);
+        jet.F3 = T.MultiplyAdd(load.F3, weight, 3 * load.F2 * slope);
+        jet.F4 = T.MultiplyAdd(load.F4, weight, 4 * load.F3 * slope);
+        return jet;
+    }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Normal<T>(in StrideNumbers<T> stride, T phase)
-        where T : struct, IReal<T> => stride.NormalLoad * GaitLaws.NormalShape(phase, stride.ThirdHarmonic);
+    private static FootJet<T> JetAhead<T>(in StrideNumbers<T> s, T piece, T phase)
+        where T : struct, IReal<T>
+    {
+        T rate = T.IfLess(piece, 1.5, s.BrakingRate, s.PushRate);
+        T since = T.IfLess(piece, 1.5, phase, phase - s.BrakingShare);
+        T peak = T.IfLess(piece, 1.5, s.Braking, s.Push);
+        return StanceLaws.Jet(s.NormalLoad, s.ThirdHarmonic, peak, rate, T.SinCosPi(phase), T.SinCosPi(rate * since));
+    }
+
+    // Counted back from its toe-off the foot behind has the sines of a foot that lands.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static FootJet<T> JetBehind<T>(in StrideNumbers<T> s, T phase)
+        where T : struct, IReal<T>
+    {
+        T left = s.Overlap - phase;
+        FootJet<T> jet = StanceLaws.Jet(
+            s.NormalLoad,
+            s.ThirdHarmonic,
+            s.Push,
+            s.PushRate,
+            T.SinCosPi(left),
+            T.SinCosPi(s.PushRate * left)
+        );
+        jet.F1 = -jet.F1;
+        jet.F3 = -jet.F3;
+        return jet;
+    }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T ForeAft<T>(in StrideNumbers<T> stride, T phase)
-        where T : struct, IReal<T> => stride.Braking * GaitLaws.ForeAftShape(phase, stride.BrakingShare);
+    private static (T Load, T Slope) SlopeAhead<T>(in StrideNumbers<T> s, T piece, T phase)
+        where T : struct, IReal<T>
+    {
+        T rate = T.IfLess(piece, 1.5, s.BrakingRate, s.PushRate);
+        T since = T.IfLess(piece, 1.5, phase, phase - s.BrakingShare);
+        T peak = T.IfLess(piece, 1.5, s.Braking, s.Push);
+        return StanceLaws.Foot(s.NormalLoad, s.ThirdHarmonic, peak, rate, T.SinCosPi(phase), T.SinCosPi(rate * since));
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static NodeLoads<T> WithBehind<T>(in StrideNumbers<T> s, in NodeLoads<T> ahead, T piece, T phase)
+        where T : struct, IReal<T>
+    {
+        T left = s.Overlap - phase;
+        (T load, T slope) = StanceLaws.Foot(
+            s.NormalLoad,
+            s.ThirdHarmonic,
+            s.Push,
+            s.PushRate,
+            T.SinCosPi(left),
+            T.SinCosPi(s.PushRate * left)
+        );
+        T share = Share(in s, phase + s.StepPhase);
+        slope = T.IfLess(piece, 0.5, -(s.Overlap * slope), 0);
+        load = T.IfLess(piece, 0.5, load, 0);
+        return new(
+            ahead.Pull + load,
+            ahead.PullSlope + slope,
+            T.MultiplyAdd(load, share, ahead.Shared),
+            ahead.SharedSlope + T.MultiplyAdd(slope, share, s.Overlap * load * s.RideShare)
+        );
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Foot<T>(in StrideNumbers<T> s, T phase)
+        where T : struct, IReal<T>
+    {
+        T rate = T.IfLess(phase, s.BrakingShare, s.BrakingRate, s.PushRate);
+        T since = T.IfLess(phase, s.BrakingShare, phase, phase - s.BrakingShare);
+        T peak = T.IfLess(phase, s.BrakingShare, s.Braking, s.Push);
+        return StanceLaws
+            .Foot(s.NormalLoad, s.ThirdHarmonic, peak, rate, T.SinCosPi(phase), T.SinCosPi(rate * since))
+            .Load;
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Share<T>(in StrideNumbers<T> stride, T phase)
-        where T : struct, IReal<T> => stride.StrikeShare + (stride.RideShare * phase);
+        where T : struct, IReal<T> => T.MultiplyAdd(stride.RideShare, phase, stride.StrikeShare);
 }

@@ -35,6 +35,15 @@ internal struct StrideNumbers<T>
     /// <summary>Braking peak [N].</summary>
     internal T Braking;
 
+    /// <summary>Peak of the push-off as a load [N]: not above zero.</summary>
+    internal T Push;
+
+    /// <summary>Half waves of the braking lobe in a stance [1].</summary>
+    internal T BrakingRate;
+
+    /// <summary>Half waves of the push-off lobe in a stance [1].</summary>
+    internal T PushRate;
+
     /// <summary>Share of the loop from drive roller to foot strike [1].</summary>
     internal T StrikeShare;
 
@@ -46,32 +55,4 @@ internal struct StrideNumbers<T>
 
     /// <summary>Largest tension ratio at the drive roller [1].</summary>
     internal T TensionRatio;
-
-    /// <summary>The same numbers as constants of another number type, on the same plain values.</summary>
-    internal StrideNumbers<Dual<Dual<T>>> Twice()
-    {
-        StrideNumbers<Dual<Dual<T>>> lifted = default;
-        Span<T> from = NumbersAccess.Fields<StrideNumbers<T>, T>(ref this);
-        Span<Dual<Dual<T>>> to = NumbersAccess.Fields<StrideNumbers<Dual<Dual<T>>>, Dual<Dual<T>>>(ref lifted);
-        for (int i = 0; i < from.Length; i++)
-        {
-            to[i] = new(new(from[i], 0), 0);
-        }
-
-        return lifted;
-    }
-
-    /// <summary>The same numbers as constants of a derivative by the place.</summary>
-    internal StrideNumbers<Dual<T>> Once()
-    {
-        StrideNumbers<Dual<T>> lifted = default;
-        Span<T> from = NumbersAccess.Fields<StrideNumbers<T>, T>(ref this);
-        Span<Dual<T>> to = NumbersAccess.Fields<StrideNumbers<Dual<T>>, Dual<T>>(ref lifted);
-        for (int i = 0; i < from.Length; i++)
-        {
-            to[i] = new(from[i], 0);
-        }
-
-        return lifted;
-    }
 }

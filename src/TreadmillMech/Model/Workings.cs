@@ -24,5 +24,4 @@ internal struct Workings<T>
     internal T DriveBeltGripBackwards;
     internal T BeltOverruns;
     internal StrideNumbers<T> Stride;
-    internal StepNumbers<T> Step;
 }

@@ -87,6 +87,15 @@ public readonly record struct Dual<T>(T Value, T Slope) : IReal<Dual<T>>
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Dual<T> Sin, Dual<T> Cos) SinCosPi(Dual<T> halfTurns)
+    {
+        (T sin, T cos) = T.SinCosPi(halfTurns.Value);
+        T slope = Math.PI * halfTurns.Slope;
+        return (new(sin, cos * slope), new(cos, -(sin * slope)));
+    }
+
+    /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Dual<T> Asin(Dual<T> value) =>
         new(T.Asin(value.Value), Chain(1 / T.Sqrt((1 - value.Value) * (1 + value.Value)), value.Slope));
 
@@ -140,6 +149,13 @@ public readonly record struct Dual<T>(T Value, T Slope) : IReal<Dual<T>>
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Dual<T> Hold(Dual<T> value) => new(T.Hold(value.Value), 0);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Dual<T> IReal<Dual<T>>.MultiplyAdd(Dual<T> first, Dual<T> second, Dual<T> third) =>
+        new(
+            T.MultiplyAdd(first.Value, second.Value, third.Value),
+            T.MultiplyAdd(first.Slope, second.Value, T.MultiplyAdd(first.Value, second.Slope, third.Slope))
+        );
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Dual<T>>.AnyLess(Dual<T> left, Dual<T> right) => T.AnyLess(left.Value, right.Value);

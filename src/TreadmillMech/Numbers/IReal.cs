@@ -65,6 +65,10 @@ public interface IReal<T>
     /// <param name="angle">The angle [rad].</param>
     static abstract (T Sin, T Cos) SinCos(T angle);
 
+    /// <summary>Sine and cosine of pi times a number: no digit is lost to pi, however many turns there are.</summary>
+    /// <param name="halfTurns">The angle in half turns [1].</param>
+    static abstract (T Sin, T Cos) SinCosPi(T halfTurns);
+
     /// <summary>Arcsine [rad]; NaN outside -1 to 1.</summary>
     /// <param name="value">The sine, -1 to 1.</param>
     static abstract T Asin(T value);
@@ -111,6 +115,9 @@ public interface IReal<T>
     /// <summary>The value with its derivative dropped.</summary>
     /// <param name="value">The number.</param>
     static abstract T Hold(T value);
+
+    /// <summary>first * second + third, rounded once where the processor can.</summary>
+    internal static abstract T MultiplyAdd(T first, T second, T third);
 
     /// <summary>Whether any case has left less than right; lets a stage skip work that no case needs.</summary>
     internal static abstract bool AnyLess(T left, T right);

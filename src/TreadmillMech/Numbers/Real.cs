@@ -63,6 +63,14 @@ public readonly record struct Real(double Value) : IReal<Real>
 
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (Real Sin, Real Cos) SinCosPi(Real halfTurns)
+    {
+        (double sin, double cos) = HalfTurns.SinCos(halfTurns.Value);
+        return (new(sin), new(cos));
+    }
+
+    /// <inheritdoc/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Real Asin(Real value) => new(Math.Asin(value.Value));
 
     /// <inheritdoc/>
@@ -96,6 +104,10 @@ public readonly record struct Real(double Value) : IReal<Real>
     /// <inheritdoc/>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Real Hold(Real value) => value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Real IReal<Real>.MultiplyAdd(Real first, Real second, Real third) =>
+        new(double.MultiplyAddEstimate(first.Value, second.Value, third.Value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static bool IReal<Real>.AnyLess(Real left, Real right) => left.Value < right.Value;

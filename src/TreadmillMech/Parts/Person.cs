@@ -34,6 +34,18 @@ public sealed partial record Person
         init => field = Guard.Within(value, Si.Length, 0.4, 1.3);
     }
 
+    /// <summary>Speed at which a person changes from walking to running: a Froude number of one half, 2.1 m/s for a leg of 0.92 m.</summary>
+    /// <remarks>
+    /// Unless the demand gives the gait, an operating point takes running from a little lower on, 2.0 m/s for that leg, where people
+    /// on treadmills were told apart best.
+    /// </remarks>
+    public Speed WalkRunSpeed =>
+        Si.Speed.FromSi(
+            GaitLaws.WalkRunSpeed<Real>(
+                LegLength is { } leg ? Si.Length.ToSi(leg) : Model.OperatingPointModel.ReferenceLeg
+            )
+        );
+
     /// <summary>The usual leg length of an adult, 0.53 of the height; people of one height differ by some 3 %.</summary>
     /// <param name="height">Height, 0.8 m to 2.4 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>

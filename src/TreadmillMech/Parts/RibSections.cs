@@ -6,8 +6,9 @@ namespace TreadmillMech.Parts;
 
 /// <summary>The table of rib sections.</summary>
 /// <remarks>
-/// Pitches and line differentials by ISO 9982, from memory; the differential of PK read in ISO 9981:2020, 5.4. Mass and
-/// tension of a rib stand in no standard: they are the belt maker's.
+/// Pitches by ISO 9982, read in a glossary of power transmission that quotes the standard. Line differentials: that of PK read in
+/// ISO 9981:2020, 5.4, which has the same profile; the others by ISO 9982 from memory, so measure where the ratio has to be
+/// known to better than one per cent. Mass and tension of a rib stand in no standard: they are the belt maker's.
 /// </remarks>
 public static class RibSections
 {

@@ -48,6 +48,24 @@ public sealed partial record ScrewThread
             )
             : null;
 
+    /// <summary>Pitch diameter of the basic profile, where thread and groove are as wide; null where only the lead is known.</summary>
+    public Length? PitchDiameter =>
+        NominalDiameter is { } diameter
+            ? Si.Length.FromSi(ScrewThreadLaws.PitchDiameter<Real>(Si.Length.ToSi(diameter), Si.Length.ToSi(Lead)))
+            : null;
+
+    /// <summary>Minor diameter of the basic profile, that of the nut's bore; null where only the lead is known.</summary>
+    public Length? MinorDiameter =>
+        NominalDiameter is { } diameter
+            ? Si.Length.FromSi(ScrewThreadLaws.MinorDiameter<Real>(Si.Length.ToSi(diameter), Si.Length.ToSi(Lead)))
+            : null;
+
+    /// <summary>Root diameter of a metric bolt, with a rounded root; null for other threads.</summary>
+    public Length? RootDiameter =>
+        Family == ThreadFamily.Metric && NominalDiameter is { } diameter
+            ? Si.Length.FromSi(ScrewThreadLaws.RootDiameter<Real>(Si.Length.ToSi(diameter), Si.Length.ToSi(Lead)))
+            : null;
+
     /// <summary>Half of the thread's angle: 30 degrees for metric and unified threads; null where only the lead is known.</summary>
     /// <remarks>ISO 68-1 and ASME B1.1 share the 60 degree profile.</remarks>
     public Angle? FlankAngle => Family == ThreadFamily.Measured ? null : Si.Angle.FromSi(Math.PI / 6);

@@ -20,6 +20,19 @@ public sealed partial record Finding
     /// <summary>The limit it was judged by; null where none applies.</summary>
     public Threshold? Limit { get; init; }
 
+    /// <summary>Further limits that the finding or its step went by.</summary>
+    public ImmutableArray<Threshold> AlsoBy
+    {
+        get => field.IsDefault ? [] : field;
+        init;
+    }
+
+    /// <summary>All limits that the finding or its step went by.</summary>
+    public ImmutableArray<Threshold> Limits => Limit is null ? AlsoBy : [Limit, .. AlsoBy.Where(l => l != Limit)];
+
+    /// <summary>What it means to the owner, one sentence without forces and probabilities; null where nothing.</summary>
+    public string? ForOwner { get; init; }
+
     /// <summary>What speaks for it.</summary>
     public ImmutableArray<string> For
     {

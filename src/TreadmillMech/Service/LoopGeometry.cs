@@ -57,27 +57,30 @@ internal readonly struct LoopGeometry
     /// Share of the loop between drive roller and the middle of the top strand [1]; no answer where mountings give and the
     /// belt's stiffness is not known.
     /// </summary>
-    internal Answer<double> MiddleShare
-    {
-        get
-        {
-            bool rigid = (Numbers.DriveHubCompliance + Numbers.TailHubCompliance).Value.Equals(0);
-            if (!rigid && !stiffnessKnown)
-            {
-                return new Shortfall(Reason.InputUnknown, nameof(Numbers.BeltStiffness));
-            }
+    internal Answer<double> MiddleShare => ShareAt(0.5 * Span);
 
-            Real distance = LoadStage.Distance(0.5 * Span, 0.5 * DriveRadius * DriveWrap, Span, Length, rear);
-            return TractionLaws
-                .LoadShare(
-                    distance,
-                    Length,
-                    rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.DriveHubCompliance),
-                    rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.TailHubCompliance),
-                    rear ? 1 : 0
-                )
-                .Value;
+    /// <summary>
+    /// Share of the loop between drive roller and a place on the top strand, so far behind the front axis [m]; no answer
+    /// where mountings give and the belt's stiffness is not known.
+    /// </summary>
+    internal Answer<double> ShareAt(Real place)
+    {
+        bool rigid = (Numbers.DriveHubCompliance + Numbers.TailHubCompliance).Value.Equals(0);
+        if (!rigid && !stiffnessKnown)
+        {
+            return new Shortfall(Reason.InputUnknown, nameof(Numbers.BeltStiffness));
         }
+
+        Real distance = LoadStage.Distance(place, 0.5 * DriveRadius * DriveWrap, Span, Length, rear);
+        return TractionLaws
+            .LoadShare(
+                distance,
+                Length,
+                rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.DriveHubCompliance),
+                rigid ? 0 : BeltLaws.CompliantLength(Numbers.BeltStiffness, Numbers.TailHubCompliance),
+                rear ? 1 : 0
+            )
+            .Value;
     }
 
     internal Real Span { get; }

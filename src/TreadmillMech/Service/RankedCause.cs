@@ -12,4 +12,12 @@ public sealed partial record RankedCause(
     double Probability,
     ImmutableArray<string> For,
     ImmutableArray<string> Against
-);
+)
+{
+    /// <summary>Limits that the evidence was judged by.</summary>
+    public ImmutableArray<Threshold> Limits
+    {
+        get => field.IsDefault ? [] : field;
+        init;
+    }
+}

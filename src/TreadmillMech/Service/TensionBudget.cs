@@ -24,6 +24,9 @@ public sealed partial record TensionBudget
     /// <summary>Strand tension now; or why it is not known.</summary>
     public required Answer<Figure> Tension { get; init; }
 
+    /// <summary>What limits the turns.</summary>
+    public required TurnLimit Limit { get; init; }
+
     /// <summary>What limits the turns, in words.</summary>
     public required string LimitedBy { get; init; }
 }

@@ -39,18 +39,44 @@ public sealed partial record Visit
     }
 
     /// <summary>Day of the visit; null where not stated. The library has no clock.</summary>
-    public DateOnly? Day { get; init; }
+    /// <exception cref="ArgumentException">An earlier visit lies after it.</exception>
+    public DateOnly? Day
+    {
+        get;
+        init
+        {
+            field = value;
+            NotLater(Earlier, value);
+        }
+    }
 
     /// <summary>Earlier visits to the machine, the oldest first.</summary>
-    /// <exception cref="ArgumentException">The visits are not in the order of their days.</exception>
+    /// <exception cref="ArgumentException">
+    /// The visits are not in the order of their days, or one lies after this visit.
+    /// </exception>
     public ImmutableArray<EarlierVisit> Earlier
     {
         get => field.IsDefault ? [] : field;
-        init => field = InOrder(value);
+        init
+        {
+            field = InOrder(value);
+            NotLater(value, Day);
+        }
     }
 
     /// <summary>How the machine is used; null where not known.</summary>
     public Usage? Usage { get; init; }
+
+    private static void NotLater(ImmutableArray<EarlierVisit> visits, DateOnly? day)
+    {
+        if (day is { } today && !visits.IsDefaultOrEmpty && visits[^1].Day > today)
+        {
+            throw new ArgumentException(
+                $"Earlier: the visit of {visits[^1].Day:O} lies after this one of {today:O}; an earlier visit does not.",
+                nameof(visits)
+            );
+        }
+    }
 
     private static ImmutableArray<EarlierVisit> InOrder(ImmutableArray<EarlierVisit> visits)
     {

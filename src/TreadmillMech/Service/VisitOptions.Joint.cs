@@ -80,6 +80,73 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.001, 100);
     } = new("change of the empty belt's pull", 0.3, "", Practice);
 
+    /// <summary>Change of the empty belt's pull by a turn of both bolts, of its logarithm.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 100.</exception>
+    public Threshold BeltDragChangeOfTurn
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 100);
+    } = new("change of the empty belt's pull by a turn", 0.2, "", Practice);
+
+    /// <summary>
+    /// Relative standard uncertainty added to what motor and mains take under a user while a belt slips: nobody walks as
+    /// usual on it.
+    /// </summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
+    public Threshold LoadWhileSlipping
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 1);
+    } = new("load read while a belt slips", 0.1, "", Practice);
+
+    /// <summary>Friction between running belt and a drive roller whose cloth showed lubricant, centre of a wide band.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.02 to 1.5.</exception>
+    public Threshold OilyRollerFriction
+    {
+        get;
+        init => field = Checked(value, "", 0.02, 1.5);
+    } = new("friction of an oily roller", 0.15, "", "half of a dry one, prior band, " + Practice);
+
+    /// <summary>Spread of that friction, of its logarithm.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 100.</exception>
+    public Threshold OilyRollerFrictionSpread
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 100);
+    } = new("its spread", 0.5, "", "prior band, " + Practice);
+
+    /// <summary>Probability of the readings' misfit below which values from all readings together are not used.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 0.5.</exception>
+    public Threshold LeastFitProbability
+    {
+        get;
+        init => field = Checked(value, "", 0, 0.5);
+    } = new("probability of the misfit", 0.01, "", "one in a hundred; " + Practice);
+
+    /// <summary>Share by which a further reading must lower an uncertainty to be proposed.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 0.9.</exception>
+    public Threshold WorthReading
+    {
+        get;
+        init => field = Checked(value, "", 0, 0.9);
+    } = new("gain that is worth a reading", 0.1, "", Practice);
+
+    /// <summary>Relative uncertainty of margin and deck friction below which no further reading is proposed for it.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
+    public Threshold FineEnough
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 1);
+    } = new("uncertainty that is fine enough", 0.05, "", Practice);
+
+    /// <summary>Relative uncertainty of a margin up to which a finding rests on it.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 1.</exception>
+    public Threshold SureMargin
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 1);
+    } = new("uncertainty of a margin that tells", 0.25, "", Practice);
+
     /// <summary>Friction between running belt and drive roller as found, centre of a wide band.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.02 to 1.5.</exception>
     public Threshold PriorRollerFriction

@@ -35,6 +35,14 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "turn", 0.25, 10);
     } = new("most turns in a visit", 2, "turn", Practice);
 
+    /// <summary>Turns below which a test that still slips tells nothing of the cause yet: the ladder is not done.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.25 to 10.</exception>
+    public Threshold TurnsWorthJudging
+    {
+        get;
+        init => field = Checked(value, "turn", 0.25, 10);
+    } = new("turns that did not cure", 1, "turn", Practice);
+
     /// <summary>Least turns taken back on both bolts once the drive belt is found to slip.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 10.</exception>
     public Threshold BackOffTurns
@@ -146,6 +154,14 @@ public sealed partial record VisitOptions
         get;
         init => field = Checked(value, "", 1e-05, 0.2);
     } = new("speed", 0.005, "", Practice);
+
+    /// <summary>Standard uncertainty of a time taken by hand.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 5.</exception>
+    public Threshold WatchTime
+    {
+        get;
+        init => field = Checked(value, "s", 0.001, 5);
+    } = new("time by hand", 0.2, "s", Practice);
 
     /// <summary>Efficiency from mains to belt where nothing better is known.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.1 to 1.</exception>
@@ -259,6 +275,14 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.1, 0.99);
     } = new("likely cause", 0.5, "", Practice);
 
+    /// <summary>How common each cause is before anything is read.</summary>
+    /// <exception cref="ArgumentNullException">The weights are null.</exception>
+    public CauseWeights Weights
+    {
+        get;
+        init => field = Guard.Present(value);
+    } = CauseWeights.Default;
+
     /// <summary>Warmth of the mains plug above the air from which the machine is taken out of service.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 5 to 80.</exception>
     public Threshold HotPlug
@@ -266,6 +290,30 @@ public sealed partial record VisitOptions
         get;
         init => field = Checked(value, "K", 5, 80);
     } = new("warmth of the plug", 30, "K", Practice);
+
+    /// <summary>Warmth of a roller's bearing above the air from which it is taken to fail, whatever else is found.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 10 to 120.</exception>
+    public Threshold HotBearing
+    {
+        get;
+        init => field = Checked(value, "K", 10, 120);
+    } = new("warmth of a roller bearing", 35, "K", Practice);
+
+    /// <summary>Warmth of the motor's case above the air from which nobody runs on the machine.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 20 to 150.</exception>
+    public Threshold HotMotor
+    {
+        get;
+        init => field = Checked(value, "K", 20, 150);
+    } = new("warmth of the motor's case", 65, "K", Practice);
+
+    /// <summary>Warmth that a winding has above its case.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 100.</exception>
+    public Threshold WindingOverCase
+    {
+        get;
+        init => field = Checked(value, "K", 0, 100);
+    } = new("winding over case", 20, "K", Practice);
 
     /// <summary>Elongation of the running belt up to which it is tightened, where tension and stiffness are known.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.03.</exception>

@@ -22,17 +22,20 @@ public static class VisitReview
         VisitFacts facts = new(visit, options ?? VisitOptions.Default);
         TensionBudget budget = BudgetOf.Facts(facts);
         ImmutableArray<RankedCause> causes = CauseRanking.Of(facts);
+        (Cause? Settles, Finding Finding)[] dangers = [.. SafetyRules.Of(facts)];
+        HashSet<Cause> settled = [.. dangers.Select(static d => d.Settles).OfType<Cause>()];
         ImmutableArray<Finding> findings =
         [
             .. InOrder(
-                LimitRules
-                    .Of(facts)
+                dangers
+                    .Select(static d => d.Finding)
+                    .Concat(LimitRules.Of(facts))
                     .Concat(RollerRules.Of(facts))
                     .Concat(SlipRules.Of(facts, budget))
                     .Concat(DeckRules.Of(facts))
                     .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
                     .Concat(SpeedRules.Of(facts))
-                    .Concat(CauseRules.Of(facts, causes))
+                    .Concat(CauseRules.Of(facts, causes, settled))
                     .Concat(ReadingRules.Of(facts))
             ),
         ];
@@ -45,11 +48,15 @@ public static class VisitReview
             NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
             Findings = findings,
             Causes = causes,
+            ChancesFrom = CauseRanking.Source(facts.Options),
             Due = DueDates.Of(facts),
             Readings = [.. ReadingTable.Of(facts)],
             Refused = [.. facts.Refused],
             Budget = budget,
             Ladder = SlipBracket.Ladder(facts, Math.Min(VisitFacts.LongestLadder, budget.TurnsLeft)),
+            DriveBeltMargin = facts.DriveBeltMargin,
+            MachineAsLeft = facts.Machine,
+            NotTold = [.. QuantityWords.NotTold(facts)],
             MakerFirst = Cautions.MakerFirst,
             OneMoreReading = [.. Proposals.Of(facts)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],

@@ -27,6 +27,9 @@ public sealed partial record VisitSheet
     /// <summary>All causes, the most probable first, taken that one is behind the readings.</summary>
     public required ImmutableArray<RankedCause> Causes { get; init; }
 
+    /// <summary>Where the chances behind the causes come from.</summary>
+    public required string ChancesFrom { get; init; }
+
     /// <summary>When the deck is due again; no answer where the day of the visit is not stated.</summary>
     public required Answer<DueDate> Due { get; init; }
 
@@ -42,7 +45,16 @@ public sealed partial record VisitSheet
     /// <summary>The ladder of quarter turns from now.</summary>
     public required ImmutableArray<LadderStep> Ladder { get; init; }
 
-    /// <summary>What remains unknown, and the reading that would tell.</summary>
+    /// <summary>Margin of the drive belt under the test demand now, or why it is not known.</summary>
+    public required Answer<Figure> DriveBeltMargin { get; init; }
+
+    /// <summary>The machine as it was left, with what the readings found of it.</summary>
+    public required Treadmill MachineAsLeft { get; init; }
+
+    /// <summary>What the readings of the visit do not tell, by name.</summary>
+    public required ImmutableArray<string> NotTold { get; init; }
+
+    /// <summary>Readings that would tell more: those that must come before a turn, then the most worth for each minute.</summary>
     public required ImmutableArray<ReadingProposal> OneMoreReading { get; init; }
 
     /// <summary>Empirical relations used outside what they were fitted on, in words.</summary>

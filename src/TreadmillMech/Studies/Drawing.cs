@@ -1,14 +1,15 @@
 using MathNet.Numerics;
+using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Studies;
 
-/// <summary>Draws of the uncertain inputs.</summary>
+/// <summary>Draws of the uncertain inputs, eight side by side.</summary>
 internal sealed class Drawing(UncertainSet set)
 {
-    private readonly double[] normals = new double[set.Inputs.Length];
+    private readonly Lanes[] normals = new Lanes[set.Inputs.Length];
 
-    /// <summary>One draw of every input.</summary>
-    internal void Next(ref RandomStream random, Span<double> values)
+    /// <summary>Eight draws of every input.</summary>
+    internal void Next(ref LaneStream random, Span<Lanes> values)
     {
         for (int i = 0; i < normals.Length; i++)
         {
@@ -26,36 +27,31 @@ internal sealed class Drawing(UncertainSet set)
     }
 
     // The same input by itself: sums of uniform numbers need no inverse of the normal distribution.
-    private static double Free(UncertainInput input, ref RandomStream random)
-    {
-        double u = input.StandardUncertainty.Si;
-        return input.Distribution switch
-        {
-            Distribution.Rectangular => input.Value.Si + (Math.Sqrt(3) * u * ((2 * random.Uniform()) - 1)),
-            Distribution.Triangular => input.Value.Si + (Math.Sqrt(6) * u * (random.Uniform() + random.Uniform() - 1)),
-            _ => Tied(input, random.Normal(), ref random),
-        };
-    }
-
-    /// <summary>A standard normal number turned into the input's own distribution (Gaussian copula).</summary>
-    private static double Tied(UncertainInput input, double z, ref RandomStream random)
+    private static Lanes Free(UncertainInput input, ref LaneStream random)
     {
         double value = input.Value.Si;
         double u = input.StandardUncertainty.Si;
         return input.Distribution switch
         {
-            Distribution.Rectangular => value + (Math.Sqrt(3) * u * ((2 * Below(z)) - 1)),
-            Distribution.Triangular => value + (Math.Sqrt(6) * u * Triangle(z)),
+            Distribution.Rectangular => value + (Math.Sqrt(3) * u * ((2 * random.Uniform()) - 1)),
+            Distribution.Triangular => value + (Math.Sqrt(6) * u * (random.Uniform() + random.Uniform() - 1)),
+            _ => Tied(input, random.Normal(), ref random),
+        };
+    }
+
+    /// <summary>Standard normal numbers turned into the input's own distribution (Gaussian copula).</summary>
+    private static Lanes Tied(UncertainInput input, Lanes z, ref LaneStream random)
+    {
+        double value = input.Value.Si;
+        double u = input.StandardUncertainty.Si;
+        return input.Distribution switch
+        {
+            Distribution.Rectangular => value + (Math.Sqrt(3) * u * ((2 * Each(z, Below)) - 1)),
+            Distribution.Triangular => value + (Math.Sqrt(6) * u * Each(z, Triangle)),
             Distribution.Lognormal => Lognormal(value, u, z),
-            _ => value
-                + (
-                    u
-                    * (
-                        double.IsFinite(input.DegreesOfFreedom)
-                            ? z / Math.Sqrt(random.MeanSquare(input.DegreesOfFreedom))
-                            : z
-                    )
-                ),
+            _ when double.IsFinite(input.DegreesOfFreedom) => value
+                + (u * (z / Lanes.Sqrt(random.MeanSquare(input.DegreesOfFreedom)))),
+            _ => value + (u * z),
         };
     }
 
@@ -68,15 +64,26 @@ internal sealed class Drawing(UncertainSet set)
         return z < 0 ? tail : -tail;
     }
 
-    private static double Lognormal(double mean, double deviation, double z)
+    private static Lanes Lognormal(double mean, double deviation, Lanes z)
     {
         double square = Math.Log(1 + (deviation / mean * (deviation / mean)));
-        return mean * Math.Exp((Math.Sqrt(square) * z) - (0.5 * square));
+        return mean * Lanes.Exp((Math.Sqrt(square) * z) - (0.5 * square));
     }
 
-    private double Mixed(int row)
+    private static Lanes Each(Lanes z, Func<double, double> of)
     {
-        double sum = 0;
+        Span<double> values = stackalloc double[Lanes.Count];
+        for (int k = 0; k < Lanes.Count; k++)
+        {
+            values[k] = of(z[k]);
+        }
+
+        return new(values);
+    }
+
+    private Lanes Mixed(int row)
+    {
+        Lanes sum = 0;
         for (int k = 0; k <= row; k++)
         {
             sum += set.Factor[row, k] * normals[k];

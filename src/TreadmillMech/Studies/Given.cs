@@ -102,5 +102,46 @@ internal static class Given
                 string.Create(CultureInfo.InvariantCulture, $"{name}: {value} is outside {from} to {to}.")
             );
 
+    /// <summary>The input of a name; an unknown one is refused with those that are spelt nearly so.</summary>
+    internal static Input Input(string name) =>
+        Inputs.All.FirstOrDefault(row => row.Name == NotNull(name))
+        ?? throw Unknown(name, "input", Inputs.All.Select(row => row.Name));
+
+    /// <summary>The output of a name; an unknown one is refused with those that are spelt nearly so.</summary>
+    internal static Output Output(string name) =>
+        Outputs.All.FirstOrDefault(row => row.Name == NotNull(name))
+        ?? throw Unknown(name, "output", Outputs.All.Select(row => row.Name));
+
+    private static string NotNull(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name;
+    }
+
+    private static ArgumentException Unknown(string name, string kind, IEnumerable<string> names)
+    {
+        string[] near = [.. names.OrderBy(other => Edits(name, other)).Take(3)];
+        return new($"{name} is no {kind}. The nearest names: {string.Join(", ", near)}.", nameof(name));
+    }
+
+    /// <summary>Letters to change, add or leave out between two words, whatever their case (Levenshtein).</summary>
+    private static int Edits(string left, string right)
+    {
+        int[] row = [.. Enumerable.Range(0, right.Length + 1)];
+        foreach (char letter in left)
+        {
+            int corner = row[0]++;
+            for (int i = 0; i < right.Length; i++)
+            {
+                bool same = char.ToUpperInvariant(letter) == char.ToUpperInvariant(right[i]);
+                int changed = corner + (same ? 0 : 1);
+                corner = row[i + 1];
+                row[i + 1] = Math.Min(changed, 1 + Math.Min(corner, row[i]));
+            }
+        }
+
+        return row[^1];
+    }
+
     private static string Allowed() => string.Join(", ", Inputs.All.Select(row => row.Name));
 }

@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
@@ -10,12 +10,16 @@ internal sealed class MachineTrials : Trials
     private readonly Scenario scenario;
     private readonly Output output;
     private readonly Input[] moved;
+    private readonly RowRules rules;
+    private readonly MachineNumbers<Lanes> estimates;
 
     private MachineTrials(in Scenario scenario, Output output, Input[] inputs)
     {
         this.scenario = scenario;
         this.output = output;
         moved = inputs;
+        rules = new(in scenario, [output]);
+        estimates = scenario.Numbers.Lift<Lanes>();
     }
 
     internal override string Name => output.Name;
@@ -76,36 +80,23 @@ internal sealed class MachineTrials : Trials
 
     internal override void Eight(ReadOnlySpan<Lanes> inputs, Span<double> results)
     {
-        MachineNumbers<Lanes> numbers = scenario.Numbers.Lift<Lanes>();
+        MachineNumbers<Lanes> numbers = estimates;
+        Vector512<double> permitted = Vector512<double>.AllBitsSet;
         for (int i = 0; i < inputs.Length; i++)
         {
+            Bounds range = moved[i].Range;
+            permitted &= ~Lanes.Less(inputs[i], range.From) & ~Lanes.Less(range.To, inputs[i]);
             numbers.AsSpan()[moved[i].Index] = inputs[i];
         }
 
         OperatingPointModel.Run(in numbers, in scenario.Kinds, out OutputNumbers<Lanes> outputs);
-        // The inputs are known and given already: only their numbers change from lane to lane.
-        Scenario here = scenario;
-        OutputNumbers<Real> alone = default;
-        Span<Real> values = alone.AsSpan();
-        Span<Real> numbersHere = here.Numbers.AsSpan();
-        ReadOnlySpan<double> lanes = MemoryMarshal.Cast<Lanes, double>(outputs.AsSpan());
-        ReadOnlySpan<double> drawn = MemoryMarshal.Cast<Lanes, double>(inputs);
-        for (int k = 0; k < Lanes.Count; k++)
-        {
-            bool permitted = true;
-            for (int i = 0; i < moved.Length; i++)
-            {
-                double value = drawn[(i * Lanes.Count) + k];
-                permitted &= moved[i].Range.Holds(value);
-                numbersHere[moved[i].Index] = value;
-            }
-
-            for (int i = 0; i < values.Length; i++)
-            {
-                values[i] = lanes[(i * Lanes.Count) + k];
-            }
-
-            results[k] = permitted ? new OperatingPoint(in here, in alone).Number(output).Or(double.NaN) : double.NaN;
-        }
+        Vector512<double> answered = permitted & Vector512.Equals(rules.Status(0, in numbers, in outputs), default);
+        Vector512
+            .ConditionalSelect(
+                answered,
+                NumbersAccess.At(in outputs, output.Index).Vector,
+                Vector512.Create(double.NaN)
+            )
+            .CopyTo(results);
     }
 }

@@ -29,6 +29,8 @@ internal struct RandomStream
     internal RandomStream(ulong s0, ulong s1, ulong s2, ulong s3) =>
         (this.s0, this.s1, this.s2, this.s3) = (s0, s1, s2, s3);
 
+    internal readonly (ulong S0, ulong S1, ulong S2, ulong S3) State => (s0, s1, s2, s3);
+
     /// <summary>The first streams of a seed.</summary>
     internal static RandomStream[] Of(ulong seed, int count)
     {

@@ -5,7 +5,7 @@ namespace TreadmillMech.Studies;
 /// <summary>Monte Carlo: draws of the inputs, the result of each, and what their order says.</summary>
 internal static class Sampling
 {
-    private const int DrawsABlock = 1024;
+    private const int DrawsABlock = 4096;
     private const int Parts = 20;
     private const int FewestAnswers = 200;
 
@@ -25,7 +25,7 @@ internal static class Sampling
         int draws = set.Options.Draws;
         double[] results = new double[draws];
         int blocks = (draws + DrawsABlock - 1) / DrawsABlock;
-        RandomStream[] streams = RandomStream.Of(seed, blocks);
+        LaneStream[] streams = LaneStream.Of(seed, blocks);
         Blocks.Run(
             blocks,
             set.Options.MostThreads,
@@ -57,30 +57,14 @@ internal static class Sampling
         return 0.5 * Math.Pow(10, rounded >= Math.Pow(10, digits) ? power + 1 : power);
     }
 
-    private static void Fill(Trials trials, UncertainSet set, RandomStream random, Span<double> results)
+    private static void Fill(Trials trials, UncertainSet set, LaneStream random, Span<double> results)
     {
-        int count = set.Inputs.Length;
         Drawing drawing = new(set);
-        double[] draw = new double[count];
-        double[] side = new double[count * Lanes.Count];
-        Lanes[] inputs = new Lanes[count];
+        Lanes[] inputs = new Lanes[set.Inputs.Length];
         Span<double> eight = stackalloc double[Lanes.Count];
         for (int from = 0; from < results.Length; from += Lanes.Count)
         {
-            for (int k = 0; k < Lanes.Count; k++)
-            {
-                drawing.Next(ref random, draw);
-                for (int i = 0; i < count; i++)
-                {
-                    side[(i * Lanes.Count) + k] = draw[i];
-                }
-            }
-
-            for (int i = 0; i < count; i++)
-            {
-                inputs[i] = new(side.AsSpan(i * Lanes.Count, Lanes.Count));
-            }
-
+            drawing.Next(ref random, inputs);
             trials.Eight(inputs, eight);
             eight[..Math.Min(Lanes.Count, results.Length - from)].CopyTo(results[from..]);
         }

@@ -110,6 +110,28 @@ public sealed class Study
         return Studies.Sweep.Run(in scenario, first, second, outputs, progress, cancellation);
     }
 
+    /// <summary>Prepares outputs for many rows of some inputs; the other inputs stay as they are here.</summary>
+    /// <param name="columns">The inputs that have a column, none twice.</param>
+    /// <param name="outputs">The wanted outputs, one at least, none twice.</param>
+    /// <returns>The batch; where an output can have an answer in no row, the reason.</returns>
+    /// <exception cref="ArgumentNullException">A list or a row of it is null.</exception>
+    /// <exception cref="ArgumentException">A list is empty or names a row twice, or a row is not of the tables.</exception>
+    public Answer<Batch> Batch(IReadOnlyList<Input> columns, IReadOnlyList<Output> outputs) =>
+        Studies.Batch.Of(in scenario, columns, outputs);
+
+    /// <summary>Prepares outputs for many rows of some inputs, all by the names of the tables.</summary>
+    /// <param name="columns">Names of the inputs that have a column, none twice.</param>
+    /// <param name="outputs">Names of the wanted outputs, one at least, none twice.</param>
+    /// <returns>The batch; where an output can have an answer in no row, the reason.</returns>
+    /// <exception cref="ArgumentNullException">A list or a name is null.</exception>
+    /// <exception cref="ArgumentException">A list is empty or names a row twice, or a name is unknown: the nearest are named.</exception>
+    public Answer<Batch> Batch(IReadOnlyList<string> columns, IReadOnlyList<string> outputs)
+    {
+        ArgumentNullException.ThrowIfNull(columns);
+        ArgumentNullException.ThrowIfNull(outputs);
+        return Batch([.. columns.Select(Given.Input)], [.. outputs.Select(Given.Output)]);
+    }
+
     /// <summary>The one value of an input that gives a wanted output.</summary>
     /// <param name="output">The output.</param>
     /// <param name="wanted">Its wanted value.</param>

@@ -10,14 +10,13 @@ internal static partial class Pages
 
     /// <summary>The pages, from the repository's folder.</summary>
     internal static IReadOnlyList<string> All { get; } =
-    [
-        "README.md",
-        "docs/index.md",
-        .. Directory
-            .EnumerateFiles(Path.Combine(SourceTree.Root(), "docs", "articles"), "*.md")
-            .Select(file => "docs/articles/" + Path.GetFileName(file))
-            .Order(StringComparer.Ordinal),
-    ];
+    ["README.md", "docs/index.md", .. In("docs/articles"), .. In("docs/how-to")];
+
+    private static IEnumerable<string> In(string folder) =>
+        Directory
+            .EnumerateFiles(Path.Combine(SourceTree.Root(), folder), "*.md")
+            .Select(file => folder + "/" + Path.GetFileName(file))
+            .Order(StringComparer.Ordinal);
 
     /// <summary>Every program in C# on every page.</summary>
     internal static IEnumerable<CodeBlock> Programs() => All.SelectMany(page => Programs(page, Lines(page)));

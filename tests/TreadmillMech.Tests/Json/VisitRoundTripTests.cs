@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using FsCheck.Xunit;
 using TreadmillMech.Json;
+using TreadmillMech.Parts;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
@@ -32,7 +33,12 @@ public sealed class VisitRoundTripTests
     public void AnyMachineComesBackToTheLastBit(int seed)
     {
         Treadmill machine = (Treadmill)RandomParts.Any(typeof(Treadmill), new(seed));
-        MachineFile file = new() { MachineName = "Any 1", Machine = machine };
+        MachineFile file = new()
+        {
+            MachineName = "Any 1",
+            Machine = machine,
+            Dynamics = seed % 2 == 0 ? null : (DriveDynamics)RandomParts.Any(typeof(DriveDynamics), new(seed)),
+        };
         Parsed<MachineFile> parsed = MachineFile.Read(file.Write());
         Assert.True(parsed.Found, string.Join('\n', parsed.Describe("file")));
         Assert.Equal(file, parsed.Value);

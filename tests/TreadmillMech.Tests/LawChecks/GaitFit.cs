@@ -51,8 +51,8 @@ internal sealed record GaitFit(
                     cells[5],
                     cells[6] == "yes",
                     Number(cells[7]),
-                    Number(cells[9]),
-                    cells[10]
+                    Number(cells[8]),
+                    cells[9]
                 )),
         ];
     }

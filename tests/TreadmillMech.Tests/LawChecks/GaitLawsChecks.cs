@@ -102,6 +102,15 @@ public static class GaitLawsChecks
             () => GaitLaws.NormalAmplitude<Real>(1, 0.25, 1)
         ),
         new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShapeOfSine)}",
+            "By hand: at 30 deg 0.5 + q",
+            Mark.Derived,
+            0.9,
+            1e-15,
+            "1",
+            () => GaitLaws.NormalShapeOfSine<Real>(0.5, 0.4)
+        ),
+        new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.NormalShape)}",
             "By hand: sin 30 deg + q sin 90 deg at a sixth of the stance, q = 0.4",
             Mark.Derived,

@@ -63,10 +63,42 @@ public static class GaitLawsPeopleChecks
             "1",
             () => WalkingPeak(1.5)
         ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingThirdHarmonic)}",
+            "J. Exp. Biol. 2003, table of straight-legged walking: peak of 130 % of the weight at 2.03 m/s; 12 people, within 10 %",
+            Mark.Read,
+            1.3,
+            0.13,
+            "1",
+            () => WalkingPeak(2.03)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningThirdHarmonic)}",
+            "Keller et al. 1996: peak of about 2.5 body weights running at 6 m/s; many people, hence within 10 %",
+            Mark.Read,
+            2.5,
+            0.25,
+            "1",
+            () => RunningPeak(6)
+        ),
+        new(
+            $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningThirdHarmonic)}",
+            "Cavanagh and Lafortune 1980: peak to peak 3 body weights at 4.5 m/s, printed to one digit; 17 people, within 10 %",
+            Mark.Read,
+            3,
+            0.3,
+            "1",
+            () => RunningPeak(4.5)
+        ),
+        StanceMean(2.5, 1.27 + (0.105 * 2.5), "men"),
+        StanceMean(2.5, 1.24 + (0.106 * 2.5), "women"),
+        StanceMean(3, 1.27 + (0.105 * 3), "men"),
         StanceMean(4, 1.27 + (0.105 * 4), "men"),
         StanceMean(4, 1.24 + (0.106 * 4), "women"),
         StanceMean(4.9, 1.27 + (0.105 * 4.9), "men"),
         StanceMean(4.9, 1.24 + (0.106 * 4.9), "women"),
+        StanceMean(6, 1.27 + (0.105 * 6), "men"),
+        StanceMean(6, 1.24 + (0.106 * 6), "women"),
     ];
 
     private static IEnumerable<LawCheck> RunningRow(PeopleRow row)
@@ -77,7 +109,7 @@ public static class GaitLawsPeopleChecks
             "peak over mean",
             row.PeakOverMean,
             "1",
-            () => Peak(GaitLaws.RunningDutyFactor<Real>(v), GaitLaws.RunningThirdHarmonic<Real>())
+            () => RunningPeak(v)
         );
         yield return row.Check(
             nameof(GaitLaws.RunningDutyFactor),
@@ -139,12 +171,15 @@ public static class GaitLawsPeopleChecks
             "peak over mean from the measured duty factor",
             row.PeakOverMean,
             "1",
-            () => Peak(row.Duty, GaitLaws.RunningThirdHarmonic<Real>())
+            () => Peak(row.Duty, GaitLaws.RunningThirdHarmonic<Real>(row.Speed))
         );
     }
 
     private static double WalkingPeak(double speed) =>
         Peak(GaitLaws.WalkingDutyFactor<Real>(speed), GaitLaws.WalkingThirdHarmonic<Real>(speed));
+
+    private static double RunningPeak(double speed) =>
+        Peak(GaitLaws.RunningDutyFactor<Real>(speed), GaitLaws.RunningThirdHarmonic<Real>(speed));
 
     private static double Peak(double duty, double thirdHarmonic) =>
         GaitLaws.NormalAmplitude<Real>(1, duty, thirdHarmonic) * GaitLaws.NormalShapePeak<Real>(thirdHarmonic);
@@ -162,7 +197,7 @@ public static class GaitLawsPeopleChecks
         );
 
     // Each foot carries half of the weight over a stride, all of it within the stance.
-    // Only where the regression and the table's people agree: at 2.5 m/s it says 1.53 and their duty factor 1.33.
+    // At 2.5 m/s the regression says 1.53 and the duty factors of the table's people 1.29 to 1.41: the relation goes between.
     private static LawCheck StanceMean(double speed, double expected, string who) =>
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningDutyFactor)}",

@@ -38,6 +38,20 @@ public static class LoopLawsChecks
             () => LoopLaws.Wrap(LoopLaws.StrandAngle<Real>(3 * Inch, 9 * Inch, 96 * Inch))
         ),
         new(
+            $"{nameof(LoopLaws)}.{nameof(LoopLaws.Wrap)}",
+            "Khurmi and Gupta, Theory of Machines, Ex 11.6: crossed belt, 450 and 200 mm, 1.95 m: strands and both wraps together",
+            Mark.Transcribed,
+            4.975,
+            5e-4,
+            "m",
+            () =>
+            {
+                // A crossed strand tilts by the sum of the radii, and both wraps are the larger ones.
+                Real angle = LoopLaws.StrandAngle<Real>(0.225, -0.1, 1.95);
+                return (2 * LoopLaws.StrandLength<Real>(1.95, angle)) + (0.325 * LoopLaws.Wrap(angle));
+            }
+        ),
+        new(
             $"{nameof(LoopLaws)}.{nameof(LoopLaws.StrandLength)}",
             "Pythagoras: sine 3/5 on 5 m leaves 4 m",
             Mark.Derived,

@@ -16,8 +16,11 @@ public sealed class DimensionTests
         "GaitLaws.WalkingStepFrequency",
         "GaitLaws.RunningStepFrequency",
         "GaitLaws.WalkingThirdHarmonic",
+        "GaitLaws.RunningThirdHarmonic",
         "GaitLaws.BrakingPeak",
         "GaitLaws.RunningBrakingShare",
+        "ForeAftLaws.WalkingBrakingImpulse",
+        "ForeAftLaws.RunningBrakingImpulse",
     ];
 
     /// <summary>Laws with the acceleration of free fall inside: seconds must shrink with the root of metres.</summary>

@@ -177,7 +177,7 @@ public sealed class GaitLawsPropertyTests
     public void WalkersHaveTwoHumpsAndRunnersOne()
     {
         Assert.Equal(2, Humps(GaitLaws.WalkingThirdHarmonic<Real>(1.2)));
-        Assert.Equal(1, Humps(GaitLaws.RunningThirdHarmonic<Real>()));
+        Assert.Equal(1, Humps(GaitLaws.RunningThirdHarmonic<Real>(3)));
     }
 
     /// <summary>Mean over a stride of both feet together, the second half a stride behind the first.</summary>

@@ -29,13 +29,11 @@ internal sealed class PlainStride
         // The same Froude number on a leg of 0.92 m; times go with the root of the length.
         double similar = Math.Sqrt(speed * speed / x.LegLength * 0.92);
         bool runs = kinds.Gait == Gait.Running || (kinds.Gait == Gait.BySpeed && similar > 2);
-        double usual = runs ? 3.062 * Math.Pow(similar / 4, 0.259) : 1.611 * Math.Pow(similar, 0.482);
+        double usual = runs ? 3.024 * Math.Pow(similar / 4, 0.308) : 1.640 * Math.Pow(similar, 0.479);
         usual /= Math.Sqrt(x.LegLength / 0.92);
         double frequency = kinds.StepFrequencyGiven ? x.StepFrequency : usual;
-        double duty = runs
-            ? Math.Min(0.5, 0.318 * Math.Pow(similar / 4, -0.384))
-            : Math.Max(0.5, 0.649 - (0.035 * similar));
-        harmonic = runs ? -0.05 : Math.Min(0.17 + (0.19 * similar * similar), 1);
+        double duty = runs ? Math.Min(0.5, 0.2181 + (0.3604 / similar)) : Math.Max(0.5, 0.655 - (0.035 * similar));
+        harmonic = runs ? (0.0261 * Math.Min(similar, 6)) - 0.1366 : Math.Min(0.248 + (0.132 * similar * similar), 1);
         brakingShare = runs ? Math.Min(0.62, 0.345 + (0.03 * similar)) : 0.57;
         StepTime = 1 / frequency;
         ContactTime = 2 * duty / frequency;

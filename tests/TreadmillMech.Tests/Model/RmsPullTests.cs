@@ -1,6 +1,6 @@
 namespace TreadmillMech.Tests.Model;
 
-/// <summary>The root mean square of the pull, which has no closed form, against a dense quadrature.</summary>
+/// <summary>The root mean square of the pull, from integrals in closed form, against a dense quadrature.</summary>
 public sealed class RmsPullTests
 {
     [Fact]
@@ -23,6 +23,6 @@ public sealed class RmsPullTests
             }
         );
         Assert.True(compared > 200, $"{compared} machines");
-        Assert.True(worst <= 1e-5, $"worst {worst:E2} of {compared}");
+        Assert.True(worst <= 1e-10, $"worst {worst:E2} of {compared}");
     }
 }

@@ -38,6 +38,12 @@ public sealed class LanesIndependenceTests
     [Fact]
     public void Cos() => Independent(x => Lanes.SinCos(x).Cos);
 
+    [Fact]
+    public void SinPi() => Independent(x => Lanes.SinCosPi(x).Sin);
+
+    [Fact]
+    public void CosPi() => Independent(x => Lanes.SinCosPi(x).Cos);
+
     private static void Independent(Func<Lanes, Lanes> function)
     {
         double[] inputs =

@@ -60,7 +60,9 @@ public sealed class RegisterWidthTests
             Lanes x = new(inputs.AsSpan(i, Lanes.Count));
             Lanes y = new(inputs.AsSpan(inputs.Length - i - Lanes.Count, Lanes.Count));
             (Lanes sin, Lanes cos) = Lanes.SinCos(x);
+            (Lanes sinPi, Lanes cosPi) = Lanes.SinCosPi(x);
             Append(hash, x + y, x - y, x * y, x / y, -x, Lanes.Sqrt(x), Lanes.Exp(x), Lanes.Log(x), sin, cos);
+            Append(hash, sinPi, cosPi);
             Append(hash, Lanes.Asin(x), Lanes.Atan2(y, x), Lanes.Tanh(x), Lanes.Pow(x, 0.8), Lanes.Pow(x, 3));
             Append(hash, Lanes.Abs(x), Lanes.Min(x, y), Lanes.Max(x, y), Lanes.IfLess(x, y, y, 1), Lanes.Hold(x));
 

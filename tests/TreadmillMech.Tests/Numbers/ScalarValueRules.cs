@@ -13,6 +13,20 @@ internal abstract class ScalarValueRules<T> : ValueRules<T>
 
     public static void Log() => Exact(T.Log, Math.Log);
 
+    public static void Asin()
+    {
+        Exact(T.Asin, Math.Asin);
+        Exact(T.Asin, Math.Asin, [.. Sweep.Even(-1, 1, 20_001)]);
+    }
+
+    public static void Pow()
+    {
+        foreach (double e in new[] { 0, 1, 2, 3, -1, -2, 0.5, 1.0 / 3, 0.8, 1.5, -0.5, -2.5, 20 })
+        {
+            Exact(x => T.Pow(x, e), x => Math.Pow(x, e));
+        }
+    }
+
     public static void SinCos()
     {
         Exact(x => T.SinCos(x).Sin, x => Math.SinCos(x).Sin);

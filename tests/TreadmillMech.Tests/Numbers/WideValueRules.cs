@@ -26,6 +26,29 @@ internal abstract class WideValueRules<T> : ValueRules<T>
     /// </summary>
     private const double SinCosAbsolute = 1.2e-16;
 
+    /// <summary>Own polynomial up to one half: 1 unit measured. Beyond, the scalar function answers.</summary>
+    private const double AsinUlps = 1;
+
+    /// <summary>Exponential of a multiple of the logarithm, where that is at most 1.5: 9 units measured.</summary>
+    private const double PowUlps = 12;
+
+    public static void Asin()
+    {
+        Within(AsinUlps, T.Asin, Math.Asin, Sweep.Even(-0.5, 0.5, 400_001));
+        Within(AsinUlps, T.Asin, Math.Asin, Sweep.Log(1e-320, 0.5, 20_001));
+        Within(0, T.Asin, Math.Asin, Sweep.Even(Math.BitIncrement(0.5), 1, 20_001));
+        Within(AsinUlps, T.Asin, Math.Asin, Sweep.Whole);
+    }
+
+    public static void Pow()
+    {
+        foreach (double e in new[] { 0, 1, 2, 3, -1, -2, 0.5, 1.0 / 3, 0.308, 0.479, 0.65, 0.8, 1.5, -0.5, -2.5, 20 })
+        {
+            Within(PowUlps, x => T.Pow(x, e), x => Math.Pow(x, e), Sweep.Whole);
+            Within(PowUlps, x => T.Pow(x, e), x => Math.Pow(x, e), Sweep.Even(0.05, 10, 50_001));
+        }
+    }
+
     public static void Exp()
     {
         Within(ExpUlps, T.Exp, Math.Exp, Sweep.Even(-708, 708, 200_001));

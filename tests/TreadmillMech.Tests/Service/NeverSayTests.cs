@@ -40,44 +40,58 @@ public sealed partial class NeverSayTests
     [GeneratedRegex(@"\bN\b|newton|%|probab|likel", RegexOptions.IgnoreCase)]
     private static partial Regex NotForOwners();
 
+    /// <summary>One visit, one sheet, every rule.</summary>
+    [Property]
+    public void NoSheetBreaksARule(RandomVisit random)
+    {
+        VisitSheet sheet = VisitReview.Of(random.Visit);
+        NothingDangerousIsAdvised(random, sheet);
+        SentencesOnDangerSayTheSafeThing(random, sheet);
+        EveryStepSaysWhatToDoWhatToExpectAndWhenToStop(random, sheet);
+        OneBoltIsNeverBoth(random, sheet);
+        AMachineWithoutADriveBeltHearsOfNone(random, sheet);
+        NoStepAsksForADemandBeyondThePlate(random, sheet);
+        FindingsComeGravestFirstAndEveryLimitHasASource(random, sheet);
+        TheVerdictIsThatOfTheGravestFinding(random, sheet);
+        WithoutAStiffnessNoTurnIsGivenInNewtons(random, sheet);
+        TheOwnersPageHasNoForcesAndNoProbabilities(random, sheet);
+        NoTurnOfBothBoltsWithoutItsGuards(random, sheet);
+        NoBoltIsTightenedBeyondTheTurnsLeft(random, sheet);
+        WhoCleansTurnsOrReplacesIsToldToUnplugOrStandStill(random, sheet);
+        WhoTestsUnderLoadIsToldWhoMay(random, sheet);
+    }
+
     // Without this, a rule about advice that never comes could not fail.
     [Fact]
     public void TheVisitsReachEveryKindOfAdvice()
     {
-        VisitSheet[] sheets =
-        [
-            .. RandomVisit.Arbitrary().Generator.Sample(12_000).Select(v => VisitReview.Of(v.Visit)),
-        ];
-        Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 20, 12_000);
-        foreach (Subject subject in Enum.GetValues<Subject>().Except([Subject.Motor]))
+        VisitSheet[] sheets = [.. RandomVisit.Arbitrary().Generator.Sample(4_000).Select(v => VisitReview.Of(v.Visit))];
+        Assert.InRange(sheets.Count(s => s.AdvisesATurnOfBoth()), 7, 4_000);
+        foreach (Subject subject in Enum.GetValues<Subject>())
         {
-            Assert.InRange(sheets.Count(s => !s.Silent(subject)), 20, 12_000);
+            Assert.InRange(sheets.Count(s => !s.Silent(subject)), 7, 4_000);
         }
 
         foreach (Verdict verdict in Enum.GetValues<Verdict>())
         {
-            Assert.InRange(sheets.Count(s => s.Verdict == verdict), 20, 12_000);
+            Assert.InRange(sheets.Count(s => s.Verdict == verdict), 7, 4_000);
         }
 
-        Assert.InRange(sheets.Count(s => s.Ladder.Skip(1).Any(r => r.Tension.Found)), 20, 12_000);
-        Assert.InRange(sheets.Count(s => s.Refused.Length > 0), 20, 12_000);
+        Assert.InRange(sheets.Count(s => s.Ladder.Skip(1).Any(r => r.Tension.Found)), 7, 4_000);
+        Assert.InRange(sheets.Count(s => s.Refused.Length > 0), 7, 4_000);
     }
 
-    [Property]
-    public void NothingDangerousIsAdvised(RandomVisit random)
+    private static void NothingDangerousIsAdvised(RandomVisit random, VisitSheet sheet)
     {
-        foreach (string line in SheetText.Lines(VisitReview.Of(random.Visit)))
+        foreach (string line in SheetText.Lines(sheet))
         {
             Assert.DoesNotMatch(Forbidden(), Warnings().Replace(line, ""));
         }
     }
 
-    [Property]
-    public void SentencesOnDangerSayTheSafeThing(RandomVisit random)
+    private static void SentencesOnDangerSayTheSafeThing(RandomVisit random, VisitSheet sheet)
     {
-        foreach (
-            string sentence in SheetText.Lines(VisitReview.Of(random.Visit)).SelectMany(l => SentenceEnd().Split(l))
-        )
+        foreach (string sentence in SheetText.Lines(sheet).SelectMany(l => SentenceEnd().Split(l)))
         {
             Implies(sentence, "capacitor", "measure that the controller's capacitors are dead");
             Implies(sentence, "customer", "never a customer or patient");
@@ -88,10 +102,8 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void EveryStepSaysWhatToDoWhatToExpectAndWhenToStop(RandomVisit random)
+    private static void EveryStepSaysWhatToDoWhatToExpectAndWhenToStop(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         Assert.Equal(sheet.Findings.Count(f => f.Next is not null), sheet.NextSteps.Length);
         foreach (NextStep step in sheet.NextSteps)
         {
@@ -104,22 +116,20 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void OneBoltIsNeverBoth(RandomVisit random)
+    private static void OneBoltIsNeverBoth(RandomVisit random, VisitSheet sheet)
     {
         if (random.Visit.Machine.TakeUp.Bolts == 1)
         {
-            Assert.DoesNotContain(SheetText.Lines(VisitReview.Of(random.Visit)), line => BothBolts().IsMatch(line));
+            Assert.DoesNotContain(SheetText.Lines(sheet), line => BothBolts().IsMatch(line));
         }
     }
 
-    [Property]
-    public void AMachineWithoutADriveBeltHearsOfNone(RandomVisit random)
+    private static void AMachineWithoutADriveBeltHearsOfNone(RandomVisit random, VisitSheet sheet)
     {
         if (random.Visit.Machine.DriveBelt is null)
         {
             Assert.DoesNotContain(
-                SheetText.Lines(VisitReview.Of(random.Visit)),
+                SheetText.Lines(sheet),
                 line =>
                     line.Contains("drive belt", StringComparison.OrdinalIgnoreCase)
                     && !line.Contains("has no drive belt", StringComparison.Ordinal)
@@ -128,8 +138,7 @@ public sealed partial class NeverSayTests
     }
 
     /// <summary>Whoever is beyond the plate is never sent onto the belt again.</summary>
-    [Property]
-    public void NoStepAsksForADemandBeyondThePlate(RandomVisit random)
+    private static void NoStepAsksForADemandBeyondThePlate(RandomVisit random, VisitSheet sheet)
     {
         Demand demand = random.Visit.TestDemand;
         if (
@@ -137,7 +146,6 @@ public sealed partial class NeverSayTests
             || demand.Speed > (random.Visit.Machine.Plate?.HighestSpeed ?? demand.Speed)
         )
         {
-            VisitSheet sheet = VisitReview.Of(random.Visit);
             Assert.DoesNotContain(
                 sheet.NextSteps.Select(s => s.Action).Concat(sheet.OneMoreReading.Select(p => p.Reading)),
                 line => line.Contains("the test demand", StringComparison.Ordinal)
@@ -145,23 +153,29 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void FindingsComeGravestFirstAndEveryLimitHasASource(RandomVisit random)
+    private static void FindingsComeGravestFirstAndEveryLimitHasASource(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         Assert.Equal(sheet.Findings.OrderByDescending(f => f.Severity), sheet.Findings);
         Assert.All(sheet.Findings, f => Assert.False(string.IsNullOrWhiteSpace(f.Statement)));
         Assert.All(
             sheet.Findings,
-            f => Assert.True(f.Limit is null || !string.IsNullOrWhiteSpace(f.Limit.Source), f.Statement)
+            f => Assert.All(f.Limits, l => Assert.False(string.IsNullOrWhiteSpace(l.Source), f.Statement))
+        );
+
+        // A number that was judged has the limit beside it.
+        Assert.All(
+            sheet.Findings,
+            f =>
+                Assert.True(
+                    f.Number is null || f.Severity == Severity.Note || f.Limit is not null || f.Limits.Length > 0,
+                    f.Statement
+                )
         );
         Assert.All(sheet.Findings, f => Assert.True(f.Number is null || double.IsFinite(f.Number.Value), f.Statement));
     }
 
-    [Property]
-    public void TheVerdictIsThatOfTheGravestFinding(RandomVisit random)
+    private static void TheVerdictIsThatOfTheGravestFinding(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         Verdict gravest = sheet.Findings.Select(f => f.Severity).DefaultIfEmpty().Max() switch
         {
             Severity.OutOfService => Verdict.OutOfService,
@@ -171,13 +185,11 @@ public sealed partial class NeverSayTests
         Assert.Equal(gravest, sheet.Verdict);
     }
 
-    [Property]
-    public void WithoutAStiffnessNoTurnIsGivenInNewtons(RandomVisit random)
+    private static void WithoutAStiffnessNoTurnIsGivenInNewtons(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         bool known =
             random.Visit.Machine.Belt.RelaxedForcePerWidth is not null
-            || sheet.Readings.Any(r => r.Name.Contains("force per width", StringComparison.Ordinal));
+            || sheet.Readings.Any(r => r.Kind == ReadingKind.BeltStiffness);
         if (known)
         {
             return;
@@ -197,9 +209,14 @@ public sealed partial class NeverSayTests
             ((TakeUpAction[][])[all, since]).Any(given =>
                 given.Sum(t => t.LeftTurns) + turns == 0 && given.Sum(t => t.RightTurns) + turns == 0
             );
+        // A margin there has the band of the stiffness in it.
         Assert.All(
             sheet.Ladder.Where(s => s.Turns > 0 && !LeadsBack(s.Turns)),
-            s => Assert.False(s.Tension.Found || s.Margin.Found)
+            s =>
+            {
+                Assert.False(s.Tension.Found);
+                Assert.True(!s.Margin.Found || s.Margin.Value.StandardUncertainty > 0);
+            }
         );
         Assert.All(
             sheet.NextSteps.Where(_ => !LeadsBack(0.25)),
@@ -208,15 +225,13 @@ public sealed partial class NeverSayTests
         Assert.False(sheet.Budget.Tension.Found && !LeadsBack(0));
     }
 
-    [Property]
-    public void TheOwnersPageHasNoForcesAndNoProbabilities(RandomVisit random)
+    private static void TheOwnersPageHasNoForcesAndNoProbabilities(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         Assert.All(sheet.OwnerPage, line => Assert.DoesNotMatch(NotForOwners(), line));
         Assert.True(sheet.OwnerPage.Length >= 2);
     }
 
-    [Property(MaxTest = 1000)]
+    [Property(MaxTest = 300)]
     public void TextsDoNotFollowTheCulture(RandomVisit random)
     {
         string plain = SheetText.Of(VisitReview.Of(random.Visit));
@@ -232,10 +247,8 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void NoTurnOfBothBoltsWithoutItsGuards(RandomVisit random)
+    private static void NoTurnOfBothBoltsWithoutItsGuards(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         if (sheet.AdvisesATurnOfBoth())
         {
             Guards guards = Guards.Of(random.Visit, sheet);
@@ -248,20 +261,17 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void NoBoltIsTightenedBeyondTheTurnsLeft(RandomVisit random)
+    private static void NoBoltIsTightenedBeyondTheTurnsLeft(RandomVisit random, VisitSheet sheet)
     {
-        VisitSheet sheet = VisitReview.Of(random.Visit);
         if (sheet.Budget.TurnsLeft < 0.125)
         {
             Assert.All(sheet.NextSteps, s => Assert.DoesNotMatch("^(For reserve, t|T)ighten", s.Action));
         }
     }
 
-    [Property]
-    public void WhoCleansTurnsOrReplacesIsToldToUnplugOrStandStill(RandomVisit random)
+    private static void WhoCleansTurnsOrReplacesIsToldToUnplugOrStandStill(RandomVisit random, VisitSheet sheet)
     {
-        foreach (NextStep step in VisitReview.Of(random.Visit).NextSteps)
+        foreach (NextStep step in sheet.NextSteps)
         {
             bool hands = Regex.IsMatch(
                 step.Action,
@@ -274,10 +284,9 @@ public sealed partial class NeverSayTests
         }
     }
 
-    [Property]
-    public void WhoTestsUnderLoadIsToldWhoMay(RandomVisit random)
+    private static void WhoTestsUnderLoadIsToldWhoMay(RandomVisit random, VisitSheet sheet)
     {
-        foreach (NextStep step in VisitReview.Of(random.Visit).NextSteps)
+        foreach (NextStep step in sheet.NextSteps)
         {
             bool test = Regex.IsMatch(step.Action, "slip test|under the test demand", RegexOptions.IgnoreCase);
             Assert.True(

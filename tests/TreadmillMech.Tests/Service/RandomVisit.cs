@@ -84,7 +84,7 @@ public sealed record RandomVisit(Visit Visit)
         };
 
     private static Gen<EarlierVisit> Earlier() =>
-        from day in Gen.Choose(0, 1500)
+        from day in Gen.Choose(0, 1460)
         from friction in Number(0.02, 1)
         from read in Flag()
         from serviced in Flag()

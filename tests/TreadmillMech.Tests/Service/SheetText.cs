@@ -26,7 +26,8 @@ internal static class SheetText
             .. sheet.Ladder.Select(s =>
                 string.Create(CultureInfo.InvariantCulture, $"{s.Turns}") + $" {s.StrainAdded} {s.Tension} {s.Margin}"
             ),
-            .. sheet.OneMoreReading.Select(r => $"{r.Reading} {r.Settles}"),
+            .. sheet.OneMoreReading.Select(r => $"{r.Reading} {r.Settles} {r.Gain}"),
+            .. sheet.NotTold,
             .. sheet.Notices,
             .. sheet.OwnerPage,
         ];
@@ -39,6 +40,8 @@ internal static class SheetText
             $"{finding.Subject} {finding.Severity}",
             finding.Statement,
             $"{finding.Number} {finding.Limit}",
+            .. finding.AlsoBy.Select(l => l.ToString()),
+            finding.ForOwner ?? "",
             .. finding.For,
             .. finding.Against,
             .. finding.Next is { } next ? Lines(next) : [],

@@ -14,7 +14,7 @@ public sealed class TensionBudgetTests
         Assert.Equal(0, sheet.Budget.TurnsLeft);
         Assert.Equal("a bolt that turns hard", sheet.Budget.LimitedBy);
         Assert.False(sheet.AdvisesATurnOfBoth());
-        Visits.Says("limited by a bolt that turns hard", sheet.About(Subject.RunningBelt).Next!.Action);
+        Visits.Says("against a take-up bolt that turns hard", sheet.About(Subject.RunningBelt).Next!.Action);
     }
 
     // 1 mm of thread over a lead of 1.25 mm.

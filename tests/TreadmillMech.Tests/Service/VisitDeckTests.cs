@@ -13,12 +13,13 @@ public sealed class VisitDeckTests
         VisitSheet sheet = Visits.Review(Happened.Pull(0.36));
         Finding finding = sheet.About(Subject.Deck);
         Assert.Equal(Severity.Attend, finding.Severity);
-        Assert.Equal(0.36, finding.Number!.Value, 1e-9);
+        // All readings together: the prior, 0.45 wide about 0.22, moves 2 % in the pull by 0.15 %.
+        Assert.Equal(0.36, finding.Number!.Value, 0.001);
         Visits.Says("Clean deck and underside", finding.Next!.Action);
         Visits.Says("15 mL (maker's plate)", finding.Next.Action);
 
-        // 0.18 over 0.36.
-        Visits.Says("falls to 50 %", finding.Next.Expect);
+        // 0.18 over 0.3595, the value of all readings.
+        Visits.Says("falls to 50.1 %", finding.Next.Expect);
         Visits.Says("less than 15 %", finding.Next.StopAt);
         Assert.Empty(finding.Against);
     }
@@ -53,8 +54,8 @@ public sealed class VisitDeckTests
         VisitSheet sheet = Visits.Review([Happened.Pull(0.36), .. Service, Happened.Pull(0.18)]);
         Visits.Says("in order after the service", sheet.About(Subject.Deck).Statement);
         ReadingRow row = Assert.Single(sheet.Readings, r => r.Name == "Deck friction");
-        Assert.Equal(0.36, row.AsFound!.Value, 1e-9);
-        Assert.Equal(0.18, row.AsLeft!.Value, 1e-9);
+        Assert.Equal(0.36, row.AsFound!.Value, 0.001);
+        Assert.Equal(0.18, row.AsLeft!.Value, 0.001);
     }
 
     [Fact]
@@ -90,8 +91,16 @@ public sealed class VisitDeckTests
         Finding finding = Visits
             .Review(Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
             .About(Subject.Deck);
-        Assert.Equal(0.65 * 500 / 2 / (118 * 9.80665), finding.Number!.Value, 1e-9);
-        Visits.Says("mains power", Assert.Single(finding.For));
+        Figure told = finding.Number!;
+
+        // By an efficiency of 0.65; the losses of controller and motor taken apart come to somewhat less.
+        double byHand = 0.65 * 500 / 2 / (118 * 9.80665);
+        Assert.InRange(
+            byHand,
+            told.Value - (2 * told.StandardUncertainty!.Value),
+            told.Value + (2 * told.StandardUncertainty.Value)
+        );
+        Assert.True(told.StandardUncertainty > 0.05 * told.Value);
     }
 
     [Fact]
@@ -100,6 +109,6 @@ public sealed class VisitDeckTests
         Finding finding = Visits
             .Review(Happened.Pull(0.2), Happened.Watts(LoadState.Unloaded, 150), Happened.Watts(LoadState.Loaded, 650))
             .About(Subject.Deck);
-        Assert.Equal(0.2, finding.Number!.Value, 1e-9);
+        Assert.Equal(0.2, finding.Number!.Value, 0.004);
     }
 }

@@ -39,7 +39,4 @@ internal static class Visits
 
     internal static void Says(string part, string text) =>
         Assert.Contains(part, text, StringComparison.OrdinalIgnoreCase);
-
-    internal static bool AdvisesATurnOfBoth(this VisitSheet sheet) =>
-        sheet.NextSteps.Any(s => s.Action.Contains("ighten both", StringComparison.Ordinal));
 }

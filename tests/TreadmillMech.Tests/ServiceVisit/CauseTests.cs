@@ -30,7 +30,7 @@ public sealed class CauseTests
     public void TheTextRanksThemWithTheirEvidence()
     {
         Page page = new();
-        CauseText.Write(page, Causes);
+        CauseText.Write(page, Causes, "Counted by nobody.");
         string[] lines = page.ToString().Split('\n');
         Assert.Equal("CAUSES", lines[1]);
         string[] ranked = [.. lines.Where(static line => line.Contains(" %  ", StringComparison.Ordinal))];
@@ -43,6 +43,7 @@ public sealed class CauseTests
             ],
             ranked
         );
+        Assert.Contains(lines, static line => line.EndsWith("Counted by nobody.", StringComparison.Ordinal));
         Assert.Contains("      For:     It slips though it is tight.", lines);
         Assert.Contains("      Against: No squeal <here>.", lines);
         Assert.All(lines, static line => Assert.InRange(line.Length, 0, Page.Width));
@@ -63,7 +64,7 @@ public sealed class CauseTests
     public void ThePageRanksThemEscaped()
     {
         Markup page = new();
-        CauseHtml.Write(page, Causes);
+        CauseHtml.Write(page, Causes, "Counted by nobody.");
         string html = page.ToString();
         Assert.Contains("<b>there is oil on the drive roller (87 %)</b>", html, StringComparison.Ordinal);
         Assert.Contains("No squeal &lt;here&gt;.", html, StringComparison.Ordinal);
@@ -77,12 +78,12 @@ public sealed class CauseTests
     public void WithoutCausesThereIsNoSection()
     {
         Page page = new();
-        CauseText.Write(page, []);
-        CauseText.Write(page, default);
+        CauseText.Write(page, [], "");
+        CauseText.Write(page, default, "");
         Assert.Empty(page.ToString());
         Markup html = new();
-        CauseHtml.Write(html, []);
-        CauseHtml.Write(html, default);
+        CauseHtml.Write(html, [], "");
+        CauseHtml.Write(html, default, "");
         Assert.Empty(html.ToString());
     }
 }

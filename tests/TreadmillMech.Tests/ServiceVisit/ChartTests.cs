@@ -2,7 +2,6 @@ using System.Xml.Linq;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Charts;
 using TreadmillMech.Samples.ServiceVisit.Html;
-using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 
@@ -64,8 +63,7 @@ public sealed class ChartTests
     [Fact]
     public void MarginsAreThoseOfTheLadderAndOfTheDriveBelt()
     {
-        Treadmill machine = MachineAsLeft.Of(DryDeck, Sheet);
-        LineChart chart = MarginChart.Of(machine, DryDeck.TestDemand, Sheet.Ladder)!;
+        LineChart chart = MarginChart.Of(Sheet)!;
         Assert.Equal(["running belt", "drive belt"], chart.Series.Select(static s => s.Name));
         Assert.Equal(
             Sheet.Ladder.Select(static r => r.Margin.Value.Value),
@@ -83,11 +81,10 @@ public sealed class ChartTests
         // T = 4 m' l^2 f^2 with 80 g/m, 188 mm and the pitch in the file.
         double pitch = DryDeck.Events.OfType<SpanFrequencyReading>().Single().Frequency.Hertz;
         double span = DryDeck.Events.OfType<SpanFrequencyReading>().Single().Span!.Value.Meters;
-        Assert.Equal(
-            4 * 0.08 * span * span * pitch * pitch,
-            MachineAsLeft.Of(DryDeck, Sheet).DriveBelt!.Tension!.Value.Newtons,
-            1e-9
-        );
+        double tension = 4 * 0.08 * span * span * pitch * pitch;
+
+        // Read to 2 % in the pitch, 4 % in the tension; locked pull and slip tests move it a little.
+        Assert.Equal(tension, Sheet.MachineAsLeft.DriveBelt!.Tension!.Value.Newtons, 0.04 * tension);
     }
 
     [Fact]
@@ -135,7 +132,12 @@ public sealed class ChartTests
         // The drive belt's slip fell from 8 %; that of the running belt moved by a tenth of its uncertainty.
         Visit visit = VisitReaderTests.Read(Sample.Text(Bundled.Glazed)).Visit;
         Assert.Equal(
-            ["Slip of the drive belt", "Slip of both together", "Motor current under load"],
+            [
+                "Slip of the drive belt",
+                "Slip of both together",
+                "Strand tension of the drive belt",
+                "Motor current under load",
+            ],
             BeforeAfter.ForTechnician(VisitReview.Of(visit)).Select(static pair => pair.Name)
         );
     }

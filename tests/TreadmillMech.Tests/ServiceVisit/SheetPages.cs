@@ -1,5 +1,6 @@
 using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Service;
+using TreadmillMech.Tests.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
 
@@ -44,12 +45,23 @@ internal static class SheetPages
                 Statement = "The belt runs straight.",
             },
         ],
+        ChancesFrom = "Chances: a rule of thumb.",
+        DriveBeltMargin = new Shortfall(Reason.InputUnknown, "DriveBeltTension"),
+        MachineAsLeft = Machines.Plain,
+        NotTold = ["the drive belt's margin"],
         Due = new Shortfall(Reason.InputUnknown, "Day"),
         Causes = [new(Cause.RunningBeltSlack, 0.9, ["It slips."], ["It is tight."])],
         Readings =
         [
-            new("strand tension", "N", new("tension", 612, "N", 31), null, null),
-            new("deck friction", "", new("friction", 0.31, ""), new("friction", 0.17, "", 0.02), Limit),
+            new(ReadingKind.RestTension, "strand tension", "N", new("tension", 612, "N", 31), null, null),
+            new(
+                ReadingKind.DeckFriction,
+                "deck friction",
+                "",
+                new("friction", 0.31, ""),
+                new("friction", 0.17, "", 0.02),
+                Limit
+            ),
         ],
         Refused = [new(4, "motor current", "The meter was not zeroed; zero it and read again.")],
         Budget = new()
@@ -61,6 +73,7 @@ internal static class SheetPages
             ThreadTurnsLeft = 23.4,
             StrainAdded = new("elongation", 0.12, "%", 0.01),
             Tension = new Shortfall(Reason.InputUnknown, "BeltStiffness"),
+            Limit = TurnLimit.TurnsOfAVisit,
             LimitedBy = "the most turns in one visit",
         },
         Ladder =
@@ -78,7 +91,10 @@ internal static class SheetPages
                 new Shortfall(Reason.NotObservable, "")
             ),
         ],
-        OneMoreReading = [new("A lift of 25 mm.", "the strand tension to a tenth.", 5)],
+        OneMoreReading =
+        [
+            new("A lift of 25 mm.", "the strand tension to a tenth.", "Margin known to 30 % now, to 12 % with it.", 5),
+        ],
         Notices = ["The speed lies outside the range of the relation."],
         OwnerPage = ["The machine needs a new belt.", "Please leave it unplugged."],
     };

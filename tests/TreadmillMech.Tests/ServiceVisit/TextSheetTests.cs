@@ -71,7 +71,7 @@ public sealed class TextSheetTests
         {
             VerdictText = wide,
             SafetyNow = [wide],
-            Readings = [new(wide, "N", null, null, new(wide, 1, "N", wide))],
+            Readings = [new(ReadingKind.RestTension, wide, "N", null, null, new(wide, 1, "N", wide))],
         };
         Assert.All(TextSheet.Of(wide, sheet).Split('\n'), static line => Assert.InRange(line.Length, 0, 100));
     }

@@ -212,6 +212,70 @@ public sealed class PublishedUncertaintyTests
         }
     }
 
+    // JCGM 100:2008, H.3, from memory: a line fitted to eleven readings of a thermometer, intercept -0.1712 deg C with
+    // u = 0.0029, slope 0.00218 with u = 0.00067, correlation -0.930; the correction at 30 deg C, 10 K from where the
+    // intercept was taken, is -0.1494 deg C with u = 0.0041 and 9 degrees of freedom. Without the correlation u would be
+    // 0.0073 (by hand).
+    [Fact]
+    public void ACorrectionFromAFittedLine()
+    {
+        UncertainInput[] inputs =
+        [
+            UncertainInput.Normal("intercept", -0.1712, 0.0029),
+            UncertainInput.Normal("slope", 0.00218, 0.00067),
+        ];
+        UncertaintyOptions tied = new() { Correlations = [new("intercept", "slope", -0.930)] };
+        ComparedUncertainty both = Uncertainty.Compare(new Line(10), inputs, 3, tied).Value;
+        Assert.Equal(-0.1494, both.Propagated.Value.Si, 5e-5);
+        Assert.Equal(0.0041, both.Propagated.StandardUncertainty.Si, 5e-5);
+        Assert.Equal(0.0041, both.Sampled.StandardUncertainty.Si, 1e-4);
+        Assert.NotEqual(Agreement.Differ, both.Agreement);
+        Assert.Equal(
+            Math.Sqrt((0.0029 * 0.0029) + (0.0067 * 0.0067)),
+            Uncertainty.Propagate(new Line(10), inputs).Value.StandardUncertainty.Si,
+            1e-12
+        );
+    }
+
+    // EURACHEM/CITAC guide CG 4, example A1, from memory: cadmium weighed and dissolved, 1002.7 mg/l with u = 0.9 mg/l; by
+    // hand 1002.7 sqrt(0.0005^2 + 0.000058^2 + 0.0007^2) = 0.863 with u of the volume taken as 0.07 ml.
+    [Fact]
+    public void AStandardSolution()
+    {
+        UncertainInput[] inputs =
+        [
+            UncertainInput.Normal("mass", 100.28, 0.05),
+            UncertainInput.Rectangular("purity", 0.9999, 0.0001),
+            UncertainInput.Normal("volume", 100, 0.07),
+        ];
+        ComparedUncertainty both = Uncertainty.Compare(new Concentration(), inputs, 5).Value;
+        Assert.Equal(1002.7, both.Propagated.Value.Si, 0.05);
+        Assert.Equal(0.9, both.Propagated.StandardUncertainty.Si, 0.05);
+        Assert.Equal(0.9, both.Sampled.StandardUncertainty.Si, 0.05);
+        Assert.Equal("volume", both.Propagated.Budget[0].Input.Name);
+        Assert.Equal("purity", both.Propagated.Budget[^1].Input.Name);
+    }
+
+    private sealed class Line(double beyond) : IMeasurement
+    {
+        public string Name => "correction";
+
+        public string Unit => "1";
+
+        public T Evaluate<T>(ReadOnlySpan<T> x)
+            where T : struct, IReal<T> => x[0] + (beyond * x[1]);
+    }
+
+    private sealed class Concentration : IMeasurement
+    {
+        public string Name => "concentration";
+
+        public string Unit => "1";
+
+        public T Evaluate<T>(ReadOnlySpan<T> x)
+            where T : struct, IReal<T> => 1000 * x[0] * x[1] / x[2];
+    }
+
     private sealed class Gauge : IMeasurement
     {
         public string Name => "length";

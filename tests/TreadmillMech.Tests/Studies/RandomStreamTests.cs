@@ -1,5 +1,6 @@
 using MathNet.Numerics.Distributions;
 using TreadmillMech.Studies;
+using Sweep = TreadmillMech.Tests.Numbers.Sweep;
 
 namespace TreadmillMech.Tests.Studies;
 
@@ -86,14 +87,17 @@ public sealed class RandomStreamTests
         UncertaintyOptions options = correlated ? new() { Correlations = [new("x", "y", 0.6)] } : new();
         UncertainSet set = new([UncertainInput.Normal("y", 0, 1), input], options);
         Drawing drawing = new(set);
-        RandomStream random = RandomStream.Of(17, 1)[0];
+        LaneStream random = LaneStream.Of(17, 1)[0];
         const int Count = 100_000;
         double[] below = new double[Count];
-        double[] pair = new double[2];
-        for (int i = 0; i < Count; i++)
+        Lanes[] pair = new Lanes[2];
+        for (int i = 0; i < Count; i += Lanes.Count)
         {
             drawing.Next(ref random, pair);
-            below[i] = expected.CumulativeDistribution(pair[1]);
+            for (int k = 0; k < Lanes.Count; k++)
+            {
+                below[i + k] = expected.CumulativeDistribution(pair[1][k]);
+            }
         }
 
         // Kolmogorov and Smirnov: the largest distance exceeds 1.95 over the root of the count once in a thousand.
@@ -122,15 +126,19 @@ public sealed class RandomStreamTests
             options
         );
         Drawing drawing = new(set);
-        RandomStream random = RandomStream.Of(5, 1)[0];
+        LaneStream random = LaneStream.Of(5, 1)[0];
         double[][] columns = [new double[50_000], new double[50_000], new double[50_000], new double[50_000]];
-        double[] draw = new double[4];
+        Lanes[] draw = new Lanes[4];
         for (int i = 0; i < columns[0].Length; i++)
         {
-            drawing.Next(ref random, draw);
+            if (i % Lanes.Count == 0)
+            {
+                drawing.Next(ref random, draw);
+            }
+
             for (int k = 0; k < 4; k++)
             {
-                columns[k][i] = draw[k];
+                columns[k][i] = draw[k][i % Lanes.Count];
             }
         }
 
@@ -148,6 +156,57 @@ public sealed class RandomStreamTests
         );
         Assert.Equal(0, MathNet.Numerics.Statistics.Correlation.Pearson(columns[0], columns[2]), 4 / Math.Sqrt(50_000));
     }
+
+    [Fact]
+    public void EveryLaneIsAStreamOfItsOwn()
+    {
+        RandomStream[] alone = RandomStream.Of(23, 18);
+        LaneStream[] side = LaneStream.Of(23, 2);
+        for (int i = 0; i < 1000; i++)
+        {
+            for (int set = 0; set < 2; set++)
+            {
+                System.Runtime.Intrinsics.Vector512<ulong> next = side[set].Next();
+                for (int k = 0; k < Lanes.Count; k++)
+                {
+                    Assert.Equal(alone[(9 * set) + k].Next(), next[k]);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void TheInverseOfTheNormalDistributionIsThatOfMathNet()
+    {
+        double[] shares =
+        [
+            .. Sweep.Even(0.0005, 0.9995, 20_000),
+            .. Sweep.Log(1.2e-16, 0.5, 20_000),
+            .. Sweep.Log(1.2e-16, 0.5, 20_000).Select(p => 1 - p),
+        ];
+        double worst = 0;
+        for (int i = 0; i + Lanes.Count <= shares.Length; i += Lanes.Count)
+        {
+            Lanes found = NormalQuantile.Of(new(shares.AsSpan(i, Lanes.Count)));
+            for (int k = 0; k < Lanes.Count; k++)
+            {
+                // Relative to the quantile, and to its slope near the middle.
+                double expected = MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, shares[i + k]);
+                worst = Math.Max(worst, Math.Abs(found[k] - expected) / (Math.Abs(expected) + 1e-3));
+            }
+        }
+
+        Assert.True(worst <= 4e-15, $"worst {worst:E2}");
+    }
+
+    // Quantiles printed in every table of the normal distribution.
+    [Theory]
+    [InlineData(0.975, 1.959963984540054)]
+    [InlineData(0.05, -1.6448536269514722)]
+    [InlineData(0.5, 0)]
+    [InlineData(1e-9, -5.997807015007687)]
+    public void TheInverseOfTheNormalDistributionIsThatOfTables(double share, double expected) =>
+        Assert.Equal(expected, NormalQuantile.Of(share)[0], 1e-14 * (1 + Math.Abs(expected)));
 
     [Fact]
     public void TheTriangleIsThatOfMathNet()

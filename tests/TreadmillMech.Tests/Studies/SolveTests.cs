@@ -102,7 +102,7 @@ public sealed class SolveTests
     {
         Study study = Study.Of(Example.Machine, Example.Runner);
         Frequency walking = Frequency.FromHertz(1.550 * Math.Pow(2, 0.545));
-        Frequency running = Frequency.FromHertz(3.062 * Math.Pow(0.5, 0.259));
+        Frequency running = Frequency.FromHertz(3.024 * Math.Pow(0.5, 0.308));
         Assert.True(walking < running);
         Frequency between = (walking + running) / 2;
         Speed slow = Speed.FromMetersPerSecond(1);

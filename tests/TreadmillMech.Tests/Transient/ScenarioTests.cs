@@ -233,6 +233,28 @@ public sealed class ScenarioTests
         }
     }
 
+    [Fact]
+    public void ProgressOfManyMachinesIsToldAndTheirCancellationIsHeard()
+    {
+        DriveSimulation[] many = [.. Enumerable.Range(0, 10).Select(i => Typed.At(3, 900 + (50 * i)))];
+        Counted counted = new();
+        DrivePlan plan = DrivePlan.Steady(Typed.Seconds(0.3));
+        DriveSimulation.RunAll(many, plan, counted, TestContext.Current.CancellationToken);
+        Assert.Equal([8, 10], counted.Done);
+        using CancellationTokenSource source = new();
+        source.Cancel();
+        Assert.Throws<OperationCanceledException>(() =>
+            DriveSimulation.RunAll(many, DrivePlan.Steady(Typed.Seconds(60)), null, source.Token)
+        );
+    }
+
+    private sealed class Counted : IProgress<int>
+    {
+        internal List<int> Done { get; } = [];
+
+        public void Report(int value) => Done.Add(value);
+    }
+
     private static string Missing(Treadmill machine) =>
         DriveSimulation.Of(machine, Typed.Demand(3), Typed.Dynamics).Missing.About;
 

@@ -17,13 +17,13 @@ internal static class ActionShapes
                 JsonKinds.Turns,
                 static p => p.LeftTurns,
                 "positive tightens; with one bolt give its turns as both",
-                property: nameof(TakeUpAction.LeftTurns)
+                property: "LeftTurns"
             );
             ShapeSlot<double> right = it.Need(
                 "right",
                 JsonKinds.Turns,
                 static p => p.RightTurns,
-                property: nameof(TakeUpAction.RightTurns)
+                property: "RightTurns"
             );
             it.Set("by", WordTables.Turners, static p => p.By, static (p, v) => p with { By = v });
             it.Make(values => new() { LeftTurns = values.Get(left), RightTurns = values.Get(right) });
@@ -59,7 +59,7 @@ internal static class ActionShapes
                 "work",
                 WordTables.DriveBeltWork,
                 static p => p.Replaced,
-                property: nameof(DriveBeltAction.Replaced)
+                property: "Replaced"
             );
             it.Make(values => new() { Replaced = values.Get(work) });
         }

@@ -98,8 +98,18 @@ internal static class DynamicsShapes
         "speedController",
         static it =>
         {
-            ShapeSlot<SpeedSensor> sensor = it.Need("sensor", WordTables.SpeedSensors, static p => p.Sensor);
-            ShapeSlot<ElectricCurrent> gain = it.Need("gain", JsonKinds.Current, static p => p.Gain);
+            ShapeSlot<SpeedSensor> speedSensor = it.Need(
+                "speedSensor",
+                WordTables.SpeedSensors,
+                static p => p.Sensor,
+                property: "Sensor"
+            );
+            ShapeSlot<ElectricCurrent> gain = it.Need(
+                "gain",
+                JsonKinds.Current,
+                static p => p.Gain,
+                "current at an error of 1 m/s"
+            );
             ShapeSlot<Duration> integralTime = it.Need("integralTime", JsonKinds.Duration, static p => p.IntegralTime);
             it.Set(
                 "currentTime",
@@ -110,7 +120,7 @@ internal static class DynamicsShapes
             it.Make(values =>
                 new()
                 {
-                    Sensor = values.Get(sensor),
+                    Sensor = values.Get(speedSensor),
                     Gain = values.Get(gain),
                     IntegralTime = values.Get(integralTime),
                 }
@@ -125,14 +135,15 @@ internal static class DynamicsShapes
             ShapeSlot<MassMomentOfInertia> motorInertia = it.Need(
                 "motorInertia",
                 JsonKinds.Inertia,
-                static p => p.MotorInertia
+                static p => p.MotorInertia,
+                "with pulley and flywheel"
             );
             ShapeSlot<ElectricInductance> armatureInductance = it.Need(
                 "armatureInductance",
                 JsonKinds.Inductance,
                 static p => p.ArmatureInductance
             );
-            ShapeSlot<SpeedController> controller = it.Need("controller", SpeedController, static p => p.Controller);
+            ShapeSlot<SpeedController> controller = it.Embed(SpeedController, static p => p.Controller);
             it.May(
                 "deckStaticFriction",
                 JsonKinds.PlainNumber,

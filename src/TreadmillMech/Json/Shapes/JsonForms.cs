@@ -109,6 +109,8 @@ internal static class JsonForms
         [typeof(RibSection)] = WordTables.Sections,
         [typeof(TubeMaterial)] = WordTables.TubeMaterials,
         [typeof(SpeedSensor)] = WordTables.SpeedSensors,
+        [typeof(ReadingKind)] = ResultWords.ReadingKinds,
+        [typeof(TurnLimit)] = ResultWords.TurnLimits,
         [typeof(Verdict)] = ResultWords.Verdicts,
         [typeof(Subject)] = ResultWords.Subjects,
         [typeof(Severity)] = ResultWords.Severities,

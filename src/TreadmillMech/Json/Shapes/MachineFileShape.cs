@@ -11,9 +11,16 @@ internal static class MachineFileShape
             ShapeSlot<NamedMachine> machine = it.Need(
                 "machine",
                 MachineShapes.Named,
-                static p => new NamedMachine(p.MachineName, p.Machine)
+                static p => new NamedMachine(p.MachineName, p.Machine, p.Dynamics)
             );
-            it.Make(from => new() { MachineName = from.Get(machine).Name, Machine = from.Get(machine).Machine });
+            it.Make(values =>
+                new()
+                {
+                    MachineName = values.Get(machine).Name,
+                    Machine = values.Get(machine).Machine,
+                    Dynamics = values.Get(machine).Dynamics,
+                }
+            );
         }
     );
 }

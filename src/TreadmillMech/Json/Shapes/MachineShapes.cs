@@ -14,7 +14,7 @@ internal static class MachineShapes
                 "runningBelt",
                 PartShapes.RunningBelt,
                 static p => p.Belt,
-                property: nameof(Treadmill.Belt)
+                property: "Belt"
             );
             ShapeSlot<Roller> driveRoller = it.Need("driveRoller", PartShapes.Roller, static p => p.DriveRoller);
             ShapeSlot<Roller> tailRoller = it.Need("tailRoller", PartShapes.Roller, static p => p.TailRoller);
@@ -62,7 +62,14 @@ internal static class MachineShapes
         {
             ShapeSlot<string> name = it.Need("name", JsonKinds.Name, static p => p.Name);
             ShapeSlot<Treadmill> machine = it.Embed(Machine, static p => p.Machine);
-            it.Make(values => new(values.Get(name), values.Get(machine)));
+            it.Part(
+                "dynamics",
+                DynamicsShapes.DriveDynamics,
+                static p => p.Dynamics,
+                static (p, v) => p with { Dynamics = v },
+                "what decides how the speeds change"
+            );
+            it.Make(values => new(values.Get(name), values.Get(machine), null));
         }
     );
 }

@@ -191,7 +191,8 @@ internal sealed class ObjectReader
         return (parameter < 0 ? refusal.Message : refusal.Message[..parameter]).TrimEnd('.');
     }
 
-    private void Refuse(LocatedNode at, Refusal refusal)
+    /// <summary>Refuses a value, so that nothing is made of this object.</summary>
+    internal void Refuse(LocatedNode at, Refusal refusal)
     {
         refused = true;
         Problems.Add(at, refusal);

@@ -72,9 +72,16 @@ internal static class ResultShapes
             ShapeSlot<string> statement = it.Need("statement", ResultKinds.Text, static p => p.Statement);
             it.Part("number", Figure, static p => p.Number, static (p, v) => p with { Number = v });
             it.Part("limit", Threshold, static p => p.Limit, static (p, v) => p with { Limit = v });
+            it.Set(
+                "alsoBy",
+                new ListKind<Threshold>(Threshold, "a list"),
+                static p => p.AlsoBy,
+                static (p, v) => p with { AlsoBy = v }
+            );
             it.Set("for", ResultKinds.Texts, static p => p.For, static (p, v) => p with { For = v });
             it.Set("against", ResultKinds.Texts, static p => p.Against, static (p, v) => p with { Against = v });
             it.Part("next", NextStep, static p => p.Next, static (p, v) => p with { Next = v });
+            it.Part("forOwner", ResultKinds.Text, static p => p.ForOwner, static (p, v) => p with { ForOwner = v });
             it.Make(values =>
                 new()
                 {
@@ -94,6 +101,12 @@ internal static class ResultShapes
             ShapeSlot<double> probability = it.Need("probability", ResultKinds.Number, static p => p.Probability);
             ShapeSlot<ImmutableArray<string>> supports = it.Need("for", ResultKinds.Texts, static p => p.For);
             ShapeSlot<ImmutableArray<string>> against = it.Need("against", ResultKinds.Texts, static p => p.Against);
+            it.Set(
+                "limits",
+                new ListKind<Threshold>(Threshold, "a list"),
+                static p => p.Limits,
+                static (p, v) => p with { Limits = v }
+            );
             it.Make(values =>
                 new(values.Get(cause), values.Get(probability), values.Get(supports), values.Get(against))
             );
@@ -156,12 +169,13 @@ internal static class ResultShapes
         "readingRow",
         static it =>
         {
+            ShapeSlot<ReadingKind> kind = it.Need("kind", ResultWords.ReadingKinds, static p => p.Kind);
             ShapeSlot<string> name = it.Need("name", ResultKinds.Text, static p => p.Name);
             ShapeSlot<string> unit = it.Need("unit", ResultKinds.Text, static p => p.Unit);
             it.Part("asFound", Figure, static p => p.AsFound, static (p, v) => p with { AsFound = v });
             it.Part("asLeft", Figure, static p => p.AsLeft, static (p, v) => p with { AsLeft = v });
             it.Part("reference", Threshold, static p => p.Reference, static (p, v) => p with { Reference = v });
-            it.Make(values => new(values.Get(name), values.Get(unit), null, null, null));
+            it.Make(values => new(values.Get(kind), values.Get(name), values.Get(unit), null, null, null));
         }
     );
 
@@ -205,6 +219,7 @@ internal static class ResultShapes
                 new AnswerKind<Figure>(Figure),
                 static p => p.Tension
             );
+            ShapeSlot<TurnLimit> limit = it.Need("limit", ResultWords.TurnLimits, static p => p.Limit);
             ShapeSlot<string> limitedBy = it.Need("limitedBy", ResultKinds.Text, static p => p.LimitedBy);
             it.Make(values =>
                 new()
@@ -214,6 +229,7 @@ internal static class ResultShapes
                     TurnsLeft = values.Get(turnsLeft),
                     StrainAdded = values.Get(strainAdded),
                     Tension = values.Get(tension),
+                    Limit = values.Get(limit),
                     LimitedBy = values.Get(limitedBy),
                 }
             );
@@ -242,8 +258,9 @@ internal static class ResultShapes
         {
             ShapeSlot<string> reading = it.Need("reading", ResultKinds.Text, static p => p.Reading);
             ShapeSlot<string> settles = it.Need("settles", ResultKinds.Text, static p => p.Settles);
+            ShapeSlot<string> gain = it.Need("gain", ResultKinds.Text, static p => p.Gain);
             ShapeSlot<int> minutes = it.Need("minutes", JsonKinds.Count, Effort);
-            it.Make(values => new(values.Get(reading), values.Get(settles), values.Get(minutes)));
+            it.Make(values => new(values.Get(reading), values.Get(settles), values.Get(gain), values.Get(minutes)));
         }
     );
 
@@ -274,6 +291,7 @@ internal static class ResultShapes
                 new ListKind<RankedCause>(RankedCause, "a list"),
                 static p => p.Causes
             );
+            ShapeSlot<string> chancesFrom = it.Need("chancesFrom", ResultKinds.Text, static p => p.ChancesFrom);
             ShapeSlot<Answer<DueDate>> due = it.Need("due", new AnswerKind<DueDate>(DueDate), static p => p.Due);
             ShapeSlot<ImmutableArray<ReadingRow>> readings = it.Need(
                 "readings",
@@ -286,6 +304,16 @@ internal static class ResultShapes
                 static p => p.Refused
             );
             ShapeSlot<TensionBudget> budget = it.Need("budget", Budget, static p => p.Budget);
+            ShapeSlot<Answer<Figure>> driveBeltMargin = it.Need(
+                "driveBeltMargin",
+                new AnswerKind<Figure>(Figure),
+                static p => p.DriveBeltMargin
+            );
+            ShapeSlot<Treadmill> machineAsLeft = it.Need(
+                "machineAsLeft",
+                MachineShapes.Machine,
+                static p => p.MachineAsLeft
+            );
             ShapeSlot<ImmutableArray<LadderStep>> ladder = it.Need(
                 "ladder",
                 new ListKind<LadderStep>(LadderStep, "a list"),
@@ -297,6 +325,7 @@ internal static class ResultShapes
                 static p => p.OneMoreReading
             );
             ShapeSlot<ImmutableArray<string>> notices = it.Need("notices", ResultKinds.Texts, static p => p.Notices);
+            ShapeSlot<ImmutableArray<string>> notTold = it.Need("notTold", ResultKinds.Texts, static p => p.NotTold);
             ShapeSlot<ImmutableArray<string>> ownerPage = it.Need(
                 "ownerPage",
                 ResultKinds.Texts,
@@ -312,13 +341,17 @@ internal static class ResultShapes
                     NextSteps = values.Get(nextSteps),
                     Findings = values.Get(findings),
                     Causes = values.Get(causes),
+                    ChancesFrom = values.Get(chancesFrom),
                     Due = values.Get(due),
                     Readings = values.Get(readings),
                     Refused = values.Get(refused),
                     Budget = values.Get(budget),
+                    DriveBeltMargin = values.Get(driveBeltMargin),
+                    MachineAsLeft = values.Get(machineAsLeft),
                     Ladder = values.Get(ladder),
                     OneMoreReading = values.Get(oneMoreReading),
                     Notices = values.Get(notices),
+                    NotTold = values.Get(notTold),
                     OwnerPage = values.Get(ownerPage),
                 }
             );
@@ -366,7 +399,7 @@ internal static class ResultShapes
 
     private static int Effort(ReadingProposal proposal)
     {
-        (_, _, int minutes) = proposal;
+        (_, _, _, int minutes) = proposal;
         return minutes;
     }
 }

@@ -69,4 +69,32 @@ internal static class ResultWords
         ("running belt", WeakContact.RunningBelt),
         ("drive belt", WeakContact.DriveBelt)
     );
+    internal static readonly WordTable<ReadingKind> ReadingKinds = new(
+        ("rest tension", ReadingKind.RestTension),
+        ("belt stiffness", ReadingKind.BeltStiffness),
+        ("deck friction", ReadingKind.DeckFriction),
+        ("locked pull", ReadingKind.LockedPull),
+        ("roller friction", ReadingKind.RollerFriction),
+        ("belt slip", ReadingKind.BeltSlip),
+        ("drive slip", ReadingKind.DriveSlip),
+        ("whole slip", ReadingKind.WholeSlip),
+        ("belt margin", ReadingKind.BeltMargin),
+        ("drive belt margin", ReadingKind.DriveBeltMargin),
+        ("drive belt tension", ReadingKind.DriveBeltTension),
+        ("display error", ReadingKind.DisplayError),
+        ("drift", ReadingKind.Drift),
+        ("no load pull", ReadingKind.NoLoadPull),
+        ("slowing", ReadingKind.Slowing),
+        ("motor constant", ReadingKind.MotorConstant),
+        ("motor current", ReadingKind.MotorCurrent),
+        ("mains power", ReadingKind.MainsPower),
+        ("mains current", ReadingKind.MainsCurrent)
+    );
+    internal static readonly WordTable<TurnLimit> TurnLimits = new(
+        ("turns of a visit", TurnLimit.TurnsOfAVisit),
+        ("thread", TurnLimit.Thread),
+        ("elongation", TurnLimit.Elongation),
+        ("earlier tension", TurnLimit.EarlierTension),
+        ("hard bolt", TurnLimit.HardBolt)
+    );
 }

@@ -30,14 +30,19 @@ internal static class VisitShape
             ShapeSlot<NamedMachine> machine = it.Need(
                 "machine",
                 MachineShapes.Named,
-                static p => new NamedMachine(p.MachineName, p.Visit.Machine)
+                static p => new NamedMachine(p.MachineName, p.Visit.Machine, p.Dynamics)
             );
             Rest(
                 it,
                 static p => p.Visit,
                 static (p, visit) => p with { Visit = visit },
                 (values, visit) =>
-                    new() { MachineName = values.Get(machine).Name, Visit = visit(values.Get(machine).Machine) }
+                    new()
+                    {
+                        MachineName = values.Get(machine).Name,
+                        Dynamics = values.Get(machine).Dynamics,
+                        Visit = visit(values.Get(machine).Machine),
+                    }
             );
         }
     );
@@ -126,7 +131,7 @@ internal static class VisitShape
         {
             if (item.Find("day")?.Value is { } at && Day(at, out DateOnly earlier) && earlier > day)
             {
-                fields.Problems.Add(at, new(at.Shown, $"a day not after that of this visit, {DayKind.Of(day)}"));
+                fields.Refuse(at, new(at.Shown, $"a day not after that of this visit, {DayKind.Of(day)}"));
             }
         }
     }

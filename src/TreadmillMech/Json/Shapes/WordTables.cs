@@ -7,6 +7,11 @@ namespace TreadmillMech.Json.Shapes;
 internal static class WordTables
 {
     internal static readonly WordTable<DriveEnd> Ends = new(("front", DriveEnd.Front), ("rear", DriveEnd.Rear));
+    internal static readonly WordTable<SpeedSensor> SpeedSensors = new(
+        ("motor", SpeedSensor.Motor),
+        ("drive roller", SpeedSensor.DriveRoller),
+        ("belt", SpeedSensor.Belt)
+    );
     internal static readonly WordTable<Gait> Gaits = new(
         ("by speed", Gait.BySpeed),
         ("walking", Gait.Walking),
@@ -107,11 +112,6 @@ internal static class WordTables
         ("unknown", TubeMaterial.Unknown),
         ("steel", TubeMaterial.Steel),
         ("aluminium", TubeMaterial.Aluminium)
-    );
-    internal static readonly WordTable<SpeedSensor> SpeedSensors = new(
-        ("motor", SpeedSensor.Motor),
-        ("drive roller", SpeedSensor.DriveRoller),
-        ("belt", SpeedSensor.Belt)
     );
 
     /// <summary>Whether the drive belt was replaced.</summary>

@@ -118,6 +118,13 @@ internal static class UnitTables
         new("g m2", 1, 1000),
         new("lb in2", Pound * Inch * Inch)
     );
+    internal static readonly UnitTable Inductance = new(
+        "an inductance",
+        new("mH", 1, 1000),
+        new("H"),
+        new("uH", 1, 1e6),
+        new("µH", 1, 1e6)
+    );
     internal static readonly UnitTable MotorConstant = new(
         "a motor constant",
         new("V s/rad"),
@@ -140,13 +147,6 @@ internal static class UnitTables
         new("MPa", 1e6),
         new("GPa", 1e9),
         new("N/mm2", 1e6)
-    );
-    internal static readonly UnitTable Inductance = new(
-        "an inductance",
-        new("H"),
-        new("mH", 1, 1000),
-        new("uH", 1, 1e6),
-        new("µH", 1, 1e6)
     );
     internal static readonly UnitTable HeatCapacity = new("a heat capacity", new("J/K"), new("kJ/K", 1000));
     internal static readonly UnitTable ThermalConductance = new("a thermal conductance", new WrittenUnit("W/K"));
@@ -188,11 +188,11 @@ internal static class UnitTables
         MassPerArea,
         MassPerLength,
         Inertia,
+        Inductance,
         MotorConstant,
         Acceleration,
         Energy,
         Pressure,
-        Inductance,
         HeatCapacity,
         ThermalConductance,
         Area,

@@ -24,8 +24,8 @@ internal sealed class DriveCase
     private readonly double normal;
     private readonly double tangential;
     private readonly double standingShare;
+    private readonly DriveNumbers<Real> numbers;
     private FeetNumbers<Real> feet;
-    private double brakeEnd = double.PositiveInfinity;
     private double toeOff = double.PositiveInfinity;
     private double toeOffBefore = double.PositiveInfinity;
     private double nextStrike = double.PositiveInfinity;
@@ -43,7 +43,7 @@ internal sealed class DriveCase
         this.machine = machine;
         Kinds = kinds;
         Plan = plan;
-        Numbers = DriveSetup.Numbers(in machine, in dynamics, in kinds);
+        numbers = DriveSetup.Numbers(in machine, in dynamics, in kinds);
         Start = dynamics;
         (normal, tangential) = StepStage.Weight(in machine);
         MachineKinds ofMachine = kinds.Machine;
@@ -56,7 +56,7 @@ internal sealed class DriveCase
 
     internal PlanNumbers Plan { get; }
 
-    internal DriveNumbers<Real> Numbers { get; }
+    internal ref readonly DriveNumbers<Real> Numbers => ref numbers;
 
     internal DynamicsNumbers Start { get; }
 
@@ -110,22 +110,13 @@ internal sealed class DriveCase
         double until = time + Same;
         if (toeOffBefore <= until)
         {
-            feet.Before.Normal = 0;
-            feet.Before.Braking = 0;
+            feet.Before = default;
             toeOffBefore = double.PositiveInfinity;
-        }
-
-        if (brakeEnd <= until)
-        {
-            // A little less, so that rounding does not put the first moment back into braking.
-            feet.Last.BrakingShare *= 1 - 1e-12;
-            brakeEnd = double.PositiveInfinity;
         }
 
         if (toeOff <= until)
         {
-            feet.Last.Normal = 0;
-            feet.Last.Braking = 0;
+            feet.Last = default;
             toeOff = double.PositiveInfinity;
         }
 
@@ -186,7 +177,6 @@ internal sealed class DriveCase
         feet.Standing = normal;
         feet.StandingShare = standingShare;
         Stands = true;
-        brakeEnd = double.PositiveInfinity;
         toeOff = double.PositiveInfinity;
         toeOffBefore = double.PositiveInfinity;
         nextStrike = double.PositiveInfinity;
@@ -219,23 +209,22 @@ internal sealed class DriveCase
         }
 
         toeOff = time + contact;
-        brakeEnd = feet.Last.BrakingShare < 1 ? time + (feet.Last.BrakingShare * contact) : double.PositiveInfinity;
         nextStrike = time + stepTime;
     }
 
     private void Change(SpecialStep special)
     {
         feet.Last.Normal *= special.Normal;
-        if (!double.IsNaN(special.Braking))
-        {
-            feet.Last.Braking = special.Braking * machine.PersonMass * Laws.Gravity.Standard;
-        }
-
+        double peak = double.IsNaN(special.Braking)
+            ? StepStage.BrakingPeak(in feet.Last)
+            : special.Braking * machine.PersonMass * Laws.Gravity.Standard;
         if (special.BrakesAllAlong)
         {
-            // A hair beyond the stance, so that its end still belongs to braking.
-            feet.Last.BrakingShare = 1 + 1e-9;
-            feet.Last.PushShare = 0;
+            StepStage.BrakeAllAlong(ref feet.Last, peak);
+        }
+        else if (!double.IsNaN(special.Braking))
+        {
+            StepStage.BrakeBy(ref feet.Last, peak);
         }
     }
 
@@ -257,7 +246,7 @@ internal sealed class DriveCase
 
     private double NextEdge(double after)
     {
-        double edge = Math.Min(Plan.Duration, Math.Min(Math.Min(brakeEnd, toeOff), Math.Min(toeOffBefore, nextStrike)));
+        double edge = Math.Min(Plan.Duration, Math.Min(toeOff, Math.Min(toeOffBefore, nextStrike)));
         if (nextKnot < Plan.SetTimes.Length)
         {
             edge = Math.Min(edge, Plan.SetTimes[nextKnot]);

@@ -34,6 +34,7 @@ internal sealed class DriveRunner<T>
     private readonly bool[] running;
     private readonly bool[] starting;
     private readonly Signs[] signs;
+    private bool moved = true;
 
     internal DriveRunner(ReadOnlySpan<DriveCase> cases)
     {
@@ -97,7 +98,10 @@ internal sealed class DriveRunner<T>
     internal int Advance(ref T time)
     {
         T size = Sizes(ref time);
-        step.Take(ref system, time, size, state, first, next, error);
+
+        // Where no case has moved since the last step its slopes still hold.
+        step.Take(ref system, time, size, state, first, next, error, !moved);
+        moved = false;
         T errors = StepControl.Size<T>(error, state, next, absolute, cases[0].Plan.Tolerance);
         T factors = StepControl.Factor(errors);
         system.Look(time + size, next, atNext, out DriveWork<T> atEnd);
@@ -177,6 +181,7 @@ internal sealed class DriveRunner<T>
         Rows(lane, now, size, end);
         Events(lane, now, size, ref atEnd);
         now = end;
+        moved = true;
         Take(lane);
         wanted[lane] = Math.Max(size * factor, lands ? wanted[lane] : 0);
         of.Record.Steps++;
@@ -260,7 +265,7 @@ internal sealed class DriveRunner<T>
     {
         DriveCase of = cases[lane];
         Look(lane, now, size, place, out LoadNumbers<Real> loads, out DriveWork<Real> work);
-        of.Record.AddRow(of.Numbers, inside, in loads, in work);
+        of.Record.AddRow(in of.Numbers, inside, in loads, in work);
     }
 
     private void Look(
@@ -282,9 +287,8 @@ internal sealed class DriveRunner<T>
         }
 
         LoadsAtTime.Run(in of.Acting, now + (place * size), out loads);
-        DriveNumbers<Real> numbers = of.Numbers;
         DriveKinds kinds = of.Kinds;
-        DriveRates.Run(in numbers, in kinds, in loads, inside, insideRates, out work);
+        DriveRates.Run(in of.Numbers, in kinds, in loads, inside, insideRates, out work);
     }
 
     private void Events(int lane, double now, double size, ref DriveWork<T> atEnd)

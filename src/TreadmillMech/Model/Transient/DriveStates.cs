@@ -62,5 +62,5 @@ internal static class DriveStates
 
     /// <summary>What each state may err in a step, at a relative tolerance of 1: a usual size of each.</summary>
     internal static ReadOnlySpan<double> Scales =>
-        [1, 30, 100, 1e-3, 5, 5, 50, 50, 50, 50, 1, 100, 100, 100, 0.1, 0.1, 50];
+        [1, 30, 100, 2.5e-3, 5, 5, 50, 50, 50, 50, 1, 100, 100, 100, 0.1, 0.1, 50];
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 
@@ -21,20 +22,26 @@ internal struct DriveSystem<T> : IRateSystem<T>
     internal DriveKinds Kinds;
     internal DriveNumbers<T> Numbers;
     internal FeetNumbers<T> Acting;
+    private DriveNumbers<Gradient> rows;
     private DriveNumbers<Dual<Lanes>> lifted;
     private FeetNumbers<Dual<T>> liftedFeet;
     private readonly Dual<Lanes>[] states;
     private readonly Dual<Lanes>[] rates;
+    private readonly Gradient[] rowStates;
+    private readonly Gradient[] rowRates;
 
     internal DriveSystem(DriveKinds kinds)
     {
         Kinds = kinds;
         Numbers = default;
         Acting = default;
+        rows = default;
         lifted = default;
         liftedFeet = default;
         states = new Dual<Lanes>[DriveStates.Count];
         rates = new Dual<Lanes>[DriveStates.Count];
+        rowStates = new Gradient[DriveStates.Count];
+        rowRates = new Gradient[DriveStates.Count];
     }
 
     public readonly int Count => DriveStates.Count;
@@ -45,6 +52,17 @@ internal struct DriveSystem<T> : IRateSystem<T>
     internal void NumbersChanged()
     {
         Span<T> from = NumbersAccess.Fields<DriveNumbers<T>, T>(ref Numbers);
+        if (T.Width == 1)
+        {
+            Span<Gradient> row = NumbersAccess.Fields<DriveNumbers<Gradient>, Gradient>(ref rows);
+            for (int i = 0; i < from.Length; i++)
+            {
+                row[i] = Plain(from[i]);
+            }
+
+            return;
+        }
+
         Span<Dual<Lanes>> to = NumbersAccess.Fields<DriveNumbers<Dual<Lanes>>, Dual<Lanes>>(ref lifted);
         for (int i = 0; i < from.Length; i++)
         {
@@ -101,33 +119,31 @@ internal struct DriveSystem<T> : IRateSystem<T>
 
     private readonly void OfOne(in LoadNumbers<Dual<T>> loads, ReadOnlySpan<T> state, Span<T> byState, Span<T> byTime)
     {
-        for (int i = 0; i < states.Length; i++)
+        for (int i = 0; i < rowStates.Length; i++)
         {
-            states[i] = new(Wide(state[i]), i < DriveStates.Coupled ? Seed(Directions[i]) : 0);
+            rowStates[i] = new(
+                Plain(state[i]),
+                i < DriveStates.Coupled ? Seed(Directions[i], 1) : Vector512<double>.Zero
+            );
         }
 
-        Unsafe.SkipInit(out LoadNumbers<Dual<Lanes>> wide);
-        Span<Dual<Lanes>> to = NumbersAccess.Fields<LoadNumbers<Dual<Lanes>>, Dual<Lanes>>(ref wide);
+        Unsafe.SkipInit(out LoadNumbers<Gradient> row);
+        Span<Gradient> to = NumbersAccess.Fields<LoadNumbers<Gradient>, Gradient>(ref row);
         ReadOnlySpan<Dual<T>> from = NumbersAccess.Fields<LoadNumbers<Dual<T>>, Dual<T>>(ref Unsafe.AsRef(in loads));
-        Lanes seed = Seed(TimeDirection);
         for (int i = 0; i < to.Length; i++)
         {
-            to[i] = new(Wide(from[i].Value), Wide(from[i].Slope) * seed);
+            to[i] = new(Plain(from[i].Value), Seed(TimeDirection, Plain(from[i].Slope)));
         }
 
-        DriveRates.Run(in lifted, in Kinds, in wide, states, rates, out _);
-        for (int row = 0; row < DriveStates.Count; row++)
+        DriveRates.Run(in rows, in Kinds, in row, rowStates, rowRates, out _);
+        for (int rate = 0; rate < DriveStates.Count; rate++)
         {
-            ref Dual<Lanes> rate = ref rates[row];
-            ref double slopes = ref Unsafe.As<Lanes, double>(ref Unsafe.AsRef(in Slope(ref rate)));
-            Span<T> line = byState.Slice(row * DriveStates.Coupled, DriveStates.Coupled);
-            for (int column = 0; column < line.Length; column++)
-            {
-                line[column] = Unsafe.Add(ref slopes, Directions[column]);
-            }
-
-            ClearShared(row, line);
-            byTime[row] = Unsafe.Add(ref slopes, TimeDirection);
+            // Directions in the order of the coupled states, the shared one twice, the last for time.
+            Vector512<double> slopes = rowRates[rate].Slopes;
+            Span<double> line = Cells.Of(byState.Slice(rate * DriveStates.Coupled, DriveStates.Coupled));
+            Vector512.Shuffle(slopes, Vector512.Create(0L, 1, 2, 3, 4, 3, 5, 6)).CopyTo(line);
+            line[Electric(rate) ? DriveStates.Stretch : DriveStates.Integrator] = 0;
+            byTime[rate] = slopes[TimeDirection];
         }
     }
 
@@ -179,26 +195,26 @@ internal struct DriveSystem<T> : IRateSystem<T>
 
     /// <summary>Of two states that share a direction, the one that a rate does not depend on.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void ClearShared(int row, Span<T> line)
-    {
-        bool electric = row is DriveStates.Current or DriveStates.Integrator or DriveStates.Supplied;
-        line[electric ? DriveStates.Stretch : DriveStates.Integrator] = 0;
-    }
+    private static void ClearShared(int row, Span<T> line) =>
+        line[Electric(row) ? DriveStates.Stretch : DriveStates.Integrator] = 0;
 
-    private static ref readonly Lanes Slope(ref Dual<Lanes> number) =>
-        ref Unsafe.Add(ref Unsafe.As<Dual<Lanes>, Lanes>(ref number), 1);
-
-    private static Lanes Seed(int direction)
-    {
-        Lanes seed = 0;
-        Cells.Of(ref seed)[direction] = 1;
-        return seed;
-    }
-
-    /// <summary>The number on eight lanes: itself, or the same eight times.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Lanes Wide(T number) =>
-        typeof(T) == typeof(Real) ? (Lanes)Unsafe.As<T, Real>(ref number).Value : Unsafe.As<T, Lanes>(ref number);
+    private static bool Electric(int row) =>
+        row is DriveStates.Current or DriveStates.Integrator or DriveStates.Supplied;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> Seed(int direction, double slope) =>
+        Vector512.ConditionalSelect(
+            Vector512.Equals(Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7), Vector512.Create((double)direction)),
+            Vector512.Create(slope),
+            Vector512<double>.Zero
+        );
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Plain(T number) => Unsafe.As<T, double>(ref number);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Lanes Wide(T number) => Unsafe.As<T, Lanes>(ref number);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static T Narrow(Lanes lanes) => Unsafe.As<Lanes, T>(ref lanes);

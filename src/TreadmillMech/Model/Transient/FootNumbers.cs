@@ -20,14 +20,17 @@ internal struct FootNumbers<T>
     /// <summary>Third harmonic [1].</summary>
     internal T ThirdHarmonic;
 
-    /// <summary>Braking peak [N].</summary>
-    internal T Braking;
+    /// <summary>Force along the belt, positive where it resists: weight of the sine of the phase's angle [N].</summary>
+    internal T FirstSine;
 
-    /// <summary>Phase at which braking ends [1].</summary>
-    internal T BrakingShare;
+    /// <summary>Weight of the sine of twice the angle [N].</summary>
+    internal T SecondSine;
 
-    /// <summary>Share of the usual push-off [1].</summary>
-    internal T PushShare;
+    /// <summary>Weight of the sine of three times the angle [N].</summary>
+    internal T ThirdSine;
+
+    /// <summary>Weight of the sine of four times the angle [N].</summary>
+    internal T FourthSine;
 
     /// <summary>Share of the loop at foot strike [1].</summary>
     internal T StrikeShare;

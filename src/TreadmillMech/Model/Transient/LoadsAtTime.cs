@@ -35,19 +35,14 @@ internal static class LoadsAtTime
         where T : struct, IReal<T>
     {
         T phase = (time - foot.Strike) * foot.PerContact;
-        T normal = foot.Normal * GaitLaws.NormalShape(phase, foot.ThirdHarmonic);
-        T along = (tangential * normal) + ForeAft(in foot, phase);
+        (T sin, T cos) = T.SinCosPi(phase);
+        T normal = foot.Normal * GaitLaws.NormalShapeOfSine(sin, foot.ThirdHarmonic);
+        T along = ForeAftLaws.SineSum(sin, cos, foot.FirstSine, foot.SecondSine, foot.ThirdSine, foot.FourthSine);
+        along += tangential * normal;
         T share = foot.StrikeShare + (foot.RideShare * phase);
         loads.Normal += normal;
         loads.SharedNormal += normal * share;
         loads.Along += along;
         loads.SharedAlong += along * share;
     }
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T ForeAft<T>(in FootNumbers<T> foot, T phase)
-        where T : struct, IReal<T> =>
-        foot.Braking
-        * GaitLaws.ForeAftShape(phase, foot.BrakingShare)
-        * T.IfLess(phase, foot.BrakingShare, 1, foot.PushShare);
 }

@@ -66,6 +66,7 @@ internal sealed class RosenbrockStep<T>
     /// <param name="first">Rates at its beginning.</param>
     /// <param name="next">States at its end.</param>
     /// <param name="error">Difference to the embedded solution of order 3.</param>
+    /// <param name="keepsSlopes">Whether time and states are those of the last step tried, whose slopes then hold.</param>
     internal void Take<TSystem>(
         ref TSystem system,
         T time,
@@ -73,12 +74,21 @@ internal sealed class RosenbrockStep<T>
         ReadOnlySpan<T> state,
         ReadOnlySpan<T> first,
         Span<T> next,
-        Span<T> error
+        Span<T> error,
+        bool keepsSlopes = false
     )
         where TSystem : IRateSystem<T>
     {
         dense = false;
-        system.Slopes(time, state, slopes, own.AsSpan(0, count), byTime.AsSpan(0, count));
+        if (!keepsSlopes)
+        {
+            system.Slopes(time, state, slopes, own.AsSpan(0, count), byTime.AsSpan(0, count));
+            if (inRegisters)
+            {
+                Transpose();
+            }
+        }
+
         Factor(size);
         T perSize = 1 / size;
         state[..count].CopyTo(begin);
@@ -174,21 +184,27 @@ internal sealed class RosenbrockStep<T>
         }
     }
 
+    /// <summary>Slopes of all rates by each coupled state, side by side.</summary>
+    private void Transpose()
+    {
+        ref double from = ref MemoryMarshal.GetReference(Cells.Of(slopes));
+        ref double to = ref MemoryMarshal.GetArrayDataReference(transposed);
+        for (int row = 0; row < count; row++)
+        {
+            ref double line = ref Unsafe.Add(ref from, row * Register);
+            ref double place = ref Unsafe.Add(ref to, row);
+            for (int column = 0; column < Register; column++)
+            {
+                Unsafe.Add(ref place, column * room) = Unsafe.Add(ref line, column);
+            }
+        }
+    }
+
     /// <summary>Inverse of the matrix by the method of Gauss and Jordan, transposed, rows in registers.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void Invert(double diagonal)
     {
-        ReadOnlySpan<double> rows = Cells.Of(slopes);
-        Span<double> columns = transposed;
-        for (int row = 0; row < count; row++)
-        {
-            ReadOnlySpan<double> line = rows.Slice(row * Register, Register);
-            for (int column = 0; column < line.Length; column++)
-            {
-                columns[(column * room) + row] = line[column];
-            }
-        }
-
+        ReadOnlySpan<double> columns = transposed;
         Span<double> left = stackalloc double[Register * Register];
         Span<double> right = inverted;
         right.Clear();

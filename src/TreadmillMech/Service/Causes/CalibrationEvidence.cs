@@ -26,7 +26,8 @@ internal static class CalibrationEvidence
             yield return DisplayOff.Seen(
                 Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value,
                 $"The displayed speed is off by {error}.",
-                $"The displayed speed is within {error}."
+                $"The displayed speed is within {error}.",
+                facts.Options.DisplayError.InPercent()
             );
         }
 
@@ -36,7 +37,8 @@ internal static class CalibrationEvidence
             yield return InclineOff.Seen(
                 Math.Abs(off) > facts.Options.InclineError.Value,
                 $"The displayed grade is off by {Words.Percent(off)}.",
-                "The displayed grade is that of the deck."
+                "The displayed grade is that of the deck.",
+                facts.Options.InclineError.InPercent()
             );
         }
 

@@ -20,22 +20,24 @@ internal static class CauseRanking
         double[][] likelihood = [.. evidence.Select(e => causes.Select(e.LogLikelihood).ToArray())];
         double[] score =
         [
-            .. causes.Select((c, i) => Math.Log(CausePriors.On(facts.Visit.Machine, c)) + likelihood.Sum(l => l[i])),
+            .. causes.Select((c, i) => Math.Log(Math.Max(double.Epsilon, Prior(facts, c))) + likelihood.Sum(l => l[i])),
         ];
         double most = score.Max();
         double sum = score.Sum(s => Math.Exp(s - most));
         double[] probability = [.. score.Select(s => Math.Exp(s - most) / sum)];
 
         // The prior keeps causes in the comparison that this very evidence has ruled out.
-        double[] share = [.. causes.Select((c, i) => 0.5 * (probability[i] + CausePriors.Of(c)))];
+        double[] share = [.. causes.Select((c, i) => 0.5 * (probability[i] + facts.Options.Weights[c]))];
         return [.. causes.Select((_, i) => Ranked(i)).OrderByDescending(r => r.Probability).ThenBy(r => r.Cause)];
 
         RankedCause Ranked(int cause)
         {
-            (string Text, double Weight)[] weighed =
+            (string Text, Threshold? Limit, double Weight)[] weighed =
             [
                 .. evidence
-                    .Select((e, n) => (e.Text, Weight: likelihood[n][cause] - Others(likelihood[n], share, cause)))
+                    .Select(
+                        (e, n) => (e.Text, e.Limit, Weight: likelihood[n][cause] - Others(likelihood[n], share, cause))
+                    )
                     .Where(e => Math.Abs(e.Weight) > WorthTelling)
                     .OrderByDescending(e => Math.Abs(e.Weight)),
             ];
@@ -44,9 +46,23 @@ internal static class CauseRanking
                 probability[cause],
                 [.. weighed.Where(e => e.Weight > 0).Select(e => e.Text)],
                 [.. weighed.Where(e => e.Weight < 0).Select(e => e.Text)]
-            );
+            )
+            {
+                Limits = [.. weighed.Select(e => e.Limit).OfType<Threshold>().Distinct()],
+            };
         }
     }
+
+    /// <summary>Where priors and chances come from.</summary>
+    internal static string Source(VisitOptions options) =>
+        $"How common each cause is: {options.Weights.Source}. How often each shows what was read: common practice, no source.";
+
+    /// <summary>The prior on a machine: what has no drive belt has none that is slack, glazed or cracked.</summary>
+    private static double Prior(VisitFacts facts, Cause cause) =>
+        facts.Visit.Machine.DriveBelt is null
+        && cause is (Cause.DriveBeltSlack or Cause.DriveBeltGlazed or Cause.DriveBeltCracked)
+            ? 0
+            : facts.Options.Weights[cause];
 
     private static IEnumerable<Evidence> Everything(VisitFacts facts) =>
         SlipEvidence

@@ -17,6 +17,6 @@ internal sealed class Chance
     internal double Under(Cause cause) => special.GetValueOrDefault(cause, usual);
 
     /// <summary>What was looked for and found, or looked for and not found.</summary>
-    internal Evidence Seen(bool there, string found, string absent) =>
-        new(there ? found : absent, cause => Math.Log(there ? Under(cause) : 1 - Under(cause)));
+    internal Evidence Seen(bool there, string found, string absent, Threshold? limit = null) =>
+        new(there ? found : absent, cause => Math.Log(there ? Under(cause) : 1 - Under(cause)), limit);
 }

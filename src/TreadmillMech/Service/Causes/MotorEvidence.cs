@@ -67,8 +67,7 @@ internal static class MotorEvidence
         {
             double rise = Si.Celsius.ToSi(warm.Temperature) - Si.Celsius.ToSi(warm.Air);
 
-            // A winding runs some 20 K above its case.
-            double ofCase = warm.Place == WarmPlace.MotorWinding ? rise - 20 : rise;
+            double ofCase = warm.Place == WarmPlace.MotorWinding ? rise - facts.Options.WindingOverCase.Value : rise;
             yield return Warmth.Read(ofCase, 3, $"The motor is {new Figure("", rise, "K")} above the air.");
         }
 
@@ -87,7 +86,8 @@ internal static class MotorEvidence
             yield return AtLimit.Seen(
                 share >= facts.Options.AtLimit.Value,
                 $"The motor's current under load is {Words.Percent(share)} of the controller's limit.",
-                $"The motor's current under load is no more than {Words.Percent(share)} of the controller's limit."
+                $"The motor's current under load is no more than {Words.Percent(share)} of the controller's limit.",
+                facts.Options.AtLimit.InPercent()
             );
         }
 

@@ -1,3 +1,4 @@
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Review;
 
 namespace TreadmillMech.Service.Causes;
@@ -6,6 +7,9 @@ namespace TreadmillMech.Service.Causes;
 internal static class ReadingEvidence
 {
     private static readonly Chance Contradicted = new(0.01, (Cause.WrongReading, 0.9));
+
+    /// <summary>Of many readings one lies three standard deviations off now and then, and no model is quite right.</summary>
+    private static readonly Chance FarOff = new(0.08, (Cause.WrongReading, 0.8));
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
@@ -21,6 +25,15 @@ internal static class ReadingEvidence
                 contradicted,
                 "A reading cannot be right, or contradicts another.",
                 "The readings agree with each other."
+            );
+        }
+
+        if (!contradicted && facts.Joint.Estimate.Is(out VisitEstimate? estimate) && !estimate.Contradicting.IsEmpty)
+        {
+            yield return FarOff.Seen(
+                there: true,
+                "A reading lies far from what all others foretell.",
+                "No reading lies far from what all others foretell."
             );
         }
     }

@@ -117,7 +117,8 @@ internal static class SlipEvidence
             TrialWork.Turns => CuredByTurns.Seen(
                 trial.Cured,
                 $"More tension alone cured it, by {Words.Turns(trial.Turns, signed: false)}.",
-                $"{Words.Turns(trial.Turns, signed: false)} {facts.Say.OnBolts} did not cure it."
+                $"{Words.Turns(trial.Turns, signed: false)} {facts.Say.OnBolts} did not cure it.",
+                facts.Options.TurnsWorthJudging
             ),
             TrialWork.Cleaning => CuredByCleaning.Seen(
                 trial.Cured,

@@ -5,10 +5,7 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>What was tried against slip in a visit, with its outcome, from the events in order.</summary>
 internal static class SlipTrials
 {
-    /// <summary>Turns below which a test that still slips tells nothing yet: the ladder is not done.</summary>
-    private const double TurnsWorthJudging = 1;
-
-    internal static List<SlipTrial> Of(IEnumerable<VisitEvent> events)
+    internal static List<SlipTrial> Of(IEnumerable<VisitEvent> events, double worthJudging)
     {
         List<SlipTrial> trials = [];
         bool slipping = false;
@@ -22,7 +19,7 @@ internal static class SlipTrials
                     if (slipping && work.Count == 1)
                     {
                         TrialWork only = work.Single();
-                        if (!test.Slipped || only != TrialWork.Turns || turns >= TurnsWorthJudging)
+                        if (!test.Slipped || only != TrialWork.Turns || turns >= worthJudging)
                         {
                             trials.RemoveAll(t => t.Work == only);
                             trials.Add(new(only, turns, !test.Slipped));

@@ -36,7 +36,7 @@ internal static class TensionEvidence
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
         double width = Si.Length.ToSi(facts.Visit.Machine.Belt.Width);
-        if (facts.TensionAsFound.Is(out Figure? tension) && tension.Value > 0)
+        if (facts.TensionByLifts.Is(out Figure? tension) && tension.Value > 0)
         {
             yield return PerWidth.Read(
                 Math.Log(tension.Value / width),
@@ -59,7 +59,8 @@ internal static class TensionEvidence
             yield return AtTheEnd.Seen(
                 thread < facts.Options.TurnStep.Value,
                 "The take-up bolts are at the end of their thread.",
-                $"There is thread left for {Words.Turns(thread, signed: false)}."
+                $"There is thread left for {Words.Turns(thread, signed: false)}.",
+                facts.Options.TurnStep
             );
         }
 
@@ -72,7 +73,8 @@ internal static class TensionEvidence
             yield return Stretched.Seen(
                 strain > facts.Options.StretchedBelt.Value,
                 $"The running belt has grown by {Words.Percent(strain)} since it was fitted.",
-                $"The running belt has grown by no more than {Words.Percent(strain)} since it was fitted."
+                $"The running belt has grown by no more than {Words.Percent(strain)} since it was fitted.",
+                facts.Options.StretchedBelt.InPercent()
             );
         }
 
@@ -81,7 +83,8 @@ internal static class TensionEvidence
             yield return ManyTurnsBefore.Seen(
                 before > facts.Options.MostTurns.Value,
                 $"{Words.Turns(before, signed: true)} were given before this visit.",
-                $"No more than {Words.Turns(before, signed: true)} were given before this visit."
+                $"No more than {Words.Turns(before, signed: true)} were given before this visit.",
+                facts.Options.MostTurns
             );
         }
     }

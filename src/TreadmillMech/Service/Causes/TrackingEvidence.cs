@@ -19,7 +19,8 @@ internal static class TrackingEvidence
             yield return Drifts.Seen(
                 each > facts.Options.StraightDrift.Value,
                 $"The empty belt drifts {figure} in each pass.",
-                $"The empty belt drifts no more than {figure} in each pass."
+                $"The empty belt drifts no more than {figure} in each pass.",
+                TrackingRules.Straight(facts.Options)
             );
         }
 
@@ -29,7 +30,8 @@ internal static class TrackingEvidence
             yield return OutOfLevel.Seen(
                 slope > facts.Options.LevelFrame.Value,
                 $"The frame slopes {Words.Percent(slope)} across.",
-                "The frame stands level across."
+                "The frame stands level across.",
+                facts.Options.LevelFrame.InPercent()
             );
         }
     }

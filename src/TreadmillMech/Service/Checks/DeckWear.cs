@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace TreadmillMech.Service.Checks;
 
-/// <summary>How deep the belt's back and the deck wear under users.</summary>
+/// <summary>How deep the belt's back and the deck wear under users, and what work of friction they take.</summary>
 /// <remarks>
 /// Archard's law, mean depths: the deck wears in the zone under the feet, the belt's back as wide but over its whole loop. Wear coefficients
 /// of like pairs differ by tens: take those of a measured depth on the same pair.
@@ -20,6 +20,15 @@ public sealed record DeckWear
 
     /// <summary>Mean depth worn off the deck's foot zone; no answer where its pair or the foot zone is not known.</summary>
     public required Answer<Length> DeckDepth { get; init; }
+
+    /// <summary>
+    /// Work of friction on each area of the belt's back; no answer where the deck's friction or the foot zone's width is not known.
+    /// </summary>
+    /// <remarks>The measure for lubricant and wax: what is due after 500 km of a light user is due sooner after a heavy one.</remarks>
+    public required Answer<WorkPerArea> BeltWork { get; init; }
+
+    /// <summary>Work of friction on each area of the deck's foot zone; no answer where the deck's friction or the zone is not known.</summary>
+    public required Answer<WorkPerArea> DeckWork { get; init; }
 
     /// <summary>The wear after a distance.</summary>
     /// <param name="machine">The machine; of it the foot zone and the loop.</param>
@@ -49,11 +58,18 @@ public sealed record DeckWear
         Answer<double> width = Zone(machine.Deck.FootZoneWidth, nameof(Deck.FootZoneWidth));
         Answer<double> length = Zone(machine.Deck.FootZoneLength, nameof(Deck.FootZoneLength));
         double loop = new LoopGeometry(machine).Length;
+        Answer<double> friction = Inquiry.Of(machine.Deck.Friction, Model.Inputs.DeckFriction.Name);
+        Answer<WorkPerArea> Work(double area) =>
+            friction.Then(mu =>
+                WorkPerArea.FromJoulesPerSquareMeter(DeckWearLaws.FrictionWorkPerArea<Real>(mu, normal, travel, area))
+            );
         return new()
         {
             Distance = Si.Length.FromSi(travel),
             BeltDepth = width.Ask(b => Depth(beltBack, "BeltBack", normal, travel, loop * b)),
             DeckDepth = width.Ask(b => length.Ask(l => Depth(deck, "Deck", normal, travel, l * b))),
+            BeltWork = width.Ask(b => Work(loop * b)),
+            DeckWork = width.Ask(b => length.Ask(l => Work(l * b))),
         };
     }
 

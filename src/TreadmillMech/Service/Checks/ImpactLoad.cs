@@ -36,6 +36,14 @@ public sealed record ImpactLoad
         );
     }
 
+    /// <summary>Somebody lands on the deck from a jump.</summary>
+    /// <param name="mass">Mass, 0.1 to 350 kg.</param>
+    /// <param name="height">Height of the feet above the deck at the top of the jump, 0 to 3 m.</param>
+    /// <param name="stiffness">Stiffness of deck and legs in series, 1 N/mm to 100 kN/mm; legs kept stiff for an upper bound.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static ImpactLoad OfJump(Mass mass, Length height, ForcePerLength stiffness) =>
+        OfDrop(mass, height, stiffness);
+
     /// <summary>Somebody is stopped by the machine from a speed, as in a stumble against its front.</summary>
     /// <param name="mass">Mass, 0.1 to 350 kg.</param>
     /// <param name="speed">Speed to be lost, 0 to 12 m/s.</param>

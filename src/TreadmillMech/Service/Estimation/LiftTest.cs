@@ -9,11 +9,9 @@ namespace TreadmillMech.Service.Estimation;
 /// <summary>Strand tension, and where the readings tell it the stiffness, from lift tests.</summary>
 public static class LiftTest
 {
-    private const double MisfitOfContradiction = 3;
-
     // The ranges that the parts accept, see Treadmill.RestTension and RunningBelt.RelaxedForcePerWidth.
     private const double LargestTension = 20000;
-    private static readonly Bounds PerWidthRange = new(1000, 40000);
+    internal static readonly Bounds PerWidthRange = new(1000, 40000);
 
     /// <summary>Evaluates lift tests at one or more heights and bolt positions.</summary>
     /// <param name="machine">The machine; of it the geometry, the belt and the take-up.</param>
@@ -111,9 +109,9 @@ public static class LiftTest
             return new Shortfall(Reason.SlackBelt, "RestTension", 0, tension, "N");
         }
 
-        if (misfit > MisfitOfContradiction)
+        if (misfit > model.MostMisfit)
         {
-            return new Shortfall(Reason.ReadingsContradict, "lift tests", MisfitOfContradiction, misfit, "sigma");
+            return new Shortfall(Reason.ReadingsContradict, "lift tests", model.MostMisfit, misfit, "sigma");
         }
 
         double perWidth = Math.Exp(best[1]) / model.StiffnessOfUnitForce;
@@ -175,6 +173,7 @@ public static class LiftTest
 
             HeightUncertainty = options.LiftHeight.Value;
             ObservedShare = options.ObservedShare.Value;
+            MostMisfit = options.MisfitOfContradiction.Value;
         }
 
         internal double StiffnessOfUnitForce { get; }
@@ -184,6 +183,8 @@ public static class LiftTest
         internal double PriorSpread { get; }
 
         internal double ObservedShare { get; }
+
+        internal double MostMisfit { get; }
 
         /// <summary>Tension as if the belt did not stretch, from the first lift; stiffness at the prior.</summary>
         internal Vector<double> Start =>

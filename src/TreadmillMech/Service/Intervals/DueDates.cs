@@ -58,7 +58,7 @@ internal static class DueDates
     /// </summary>
     private static Answer<FrictionTrend> Trend(VisitFacts facts, DateOnly today, DateOnly since)
     {
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!Now(facts).Is(out FrictionFact? now))
         {
             return new Shortfall(Reason.InputUnknown, "DeckFriction");
         }
@@ -78,7 +78,7 @@ internal static class DueDates
                     )
                 ),
         ];
-        if (facts.Friction.AsFound.Is(out FrictionFact? found))
+        if (AsFound(facts).Is(out FrictionFact? found))
         {
             points.Add((0, found.Friction.Value, found.Friction.StandardUncertainty));
         }
@@ -98,6 +98,13 @@ internal static class DueDates
             : line;
     }
 
+    // A trend goes over single readings of the visits before; today's stands beside them as one of its kind.
+    private static Answer<FrictionFact> Now(VisitFacts facts) =>
+        facts.Friction.Now.Found ? facts.Friction.Now : facts.FrictionNow;
+
+    private static Answer<FrictionFact> AsFound(VisitFacts facts) =>
+        facts.Friction.AsFound.Found ? facts.Friction.AsFound : facts.FrictionAsFound;
+
     private static Answer<DateOnly> ByUse(VisitFacts facts, DateOnly since)
     {
         Answer<double> each = WorkEachDay(facts);
@@ -112,9 +119,9 @@ internal static class DueDates
             return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!Now(facts).Is(out FrictionFact? now))
         {
-            return facts.Friction.Now.Missing;
+            return Now(facts).Missing;
         }
 
         LoopGeometry loop = new(facts.Visit.Machine);
@@ -134,9 +141,9 @@ internal static class DueDates
             return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!Now(facts).Is(out FrictionFact? now))
         {
-            return facts.Friction.Now.Missing;
+            return Now(facts).Missing;
         }
 
         double above = Math.Max(0, now.Friction.Value - facts.Options.FrictionAfterService.Value);

@@ -12,15 +12,25 @@ internal static class BudgetOf
             ? Math.Max(0, found - Math.Max(facts.LeftTurns, facts.RightTurns))
             : null;
         double? gain = Gain(facts);
-        (double Turns, string By)[] limits =
+        double hard = facts.BoltTurnsHard ? 0 : double.PositiveInfinity;
+        (double Turns, TurnLimit Limit, string By)[] limits =
         [
-            (most.Value - facts.Turns, most.Name),
-            (thread ?? double.PositiveInfinity, "the thread left on the bolts"),
-            (ByStrain(facts, gain) ?? double.PositiveInfinity, facts.Options.MostStrain.Name),
-            (ByReference(facts, gain) ?? double.PositiveInfinity, facts.Options.MostOverReference.Name),
-            (facts.BoltTurnsHard ? 0 : double.PositiveInfinity, "a bolt that turns hard"),
+            (most.Value - facts.Turns, TurnLimit.TurnsOfAVisit, most.Name),
+            (thread ?? double.PositiveInfinity, TurnLimit.Thread, "the thread left on the bolts"),
+            (ByStrain(facts, gain) ?? double.PositiveInfinity, TurnLimit.Elongation, facts.Options.MostStrain.Name),
+            (
+                ByReference(facts, gain) ?? double.PositiveInfinity,
+                TurnLimit.EarlierTension,
+                facts.Options.MostOverReference.Name
+            ),
+            (hard, TurnLimit.HardBolt, "a bolt that turns hard"),
         ];
-        (double turns, string by) = limits.MinBy(l => l.Turns);
+
+        // Of several that are used up, the one that is mended first: a hard bolt hides all others.
+        (double turns, TurnLimit limit, string by) = limits
+            .OrderBy(l => Math.Max(0, l.Turns))
+            .ThenByDescending(l => l.Limit)
+            .First();
         return new()
         {
             TurnsThisVisit = facts.Turns,
@@ -30,6 +40,7 @@ internal static class BudgetOf
             ThreadTurnsLeft = thread,
             StrainAdded = new("elongation added", 100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Turns), "%"),
             Tension = facts.TensionNow,
+            Limit = limit,
             LimitedBy = by,
         };
     }

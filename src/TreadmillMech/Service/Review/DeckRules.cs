@@ -5,7 +5,7 @@ internal static class DeckRules
 {
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        if (!facts.Friction.Now.Is(out FrictionFact? now))
+        if (!facts.FrictionNow.Is(out FrictionFact? now))
         {
             yield break;
         }
@@ -42,6 +42,14 @@ internal static class DeckRules
             Statement = "Deck friction is high: the deck is dry, dirty or worn.",
             Number = now.Figure,
             Limit = facts.Options.HighFriction,
+            AlsoBy =
+            [
+                facts.Options.FrictionAfterService,
+                facts.Options.WornIfFallBelow.InPercent(),
+                .. facts.Visit.Machine.Plate?.LubricantDose is null
+                    ? [facts.Options.LubricantFilm]
+                    : Array.Empty<Threshold>(),
+            ],
             For = [$"From {now.Method}."],
             Against =
                 now.Friction.Value - (2 * now.Friction.StandardUncertainty) < facts.Options.HighFriction.Value
@@ -61,9 +69,9 @@ internal static class DeckRules
 
     private static Finding AfterService(VisitFacts facts, FrictionFact now)
     {
-        // Two methods differ by more than a service does; only one method is held against itself.
-        bool compared = facts.Friction.AsFound.Is(out FrictionFact? before) && before.Method == now.Method;
-        double fall = compared ? 1 - (now.Friction.Value / before!.Friction.Value) : 0;
+        (FrictionFact? before, FrictionFact after) = Pair(facts) ?? (null, now);
+        bool compared = before is not null;
+        double fall = compared ? 1 - (after.Friction.Value / before!.Friction.Value) : 0;
         bool worn = compared && fall < facts.Options.WornIfFallBelow.Value;
         return new()
         {
@@ -75,8 +83,13 @@ internal static class DeckRules
             Number = worn ? new("fall of friction", 100 * fall, "%") : now.Figure,
             Limit = worn ? facts.Options.WornIfFallBelow.InPercent() : facts.Options.HighFriction,
             For = compared
-                ? [$"As found {before!.Figure}, as left {now.Figure}, from {now.Method}."]
+                ? [$"As found {before!.Figure}, as left {after.Figure}, from {after.Method}."]
                 : [$"From {now.Method}."],
+            AlsoBy =
+            [
+                facts.Options.HighFriction,
+                .. compared ? [facts.Options.WornIfFallBelow.InPercent()] : Array.Empty<Threshold>(),
+            ],
             Next = new()
             {
                 Action =
@@ -88,6 +101,20 @@ internal static class DeckRules
             },
         };
     }
+
+    /// <summary>
+    /// Friction before and after: of one method, which errs alike both times; otherwise of all readings together.
+    /// </summary>
+    private static (FrictionFact? Before, FrictionFact After)? Pair(VisitFacts facts) =>
+        facts.Friction.AsFound.Is(out FrictionFact? found)
+        && facts.Friction.AsLeft.Is(out FrictionFact? left)
+        && found.Method == left.Method
+            ? (found, left)
+        : facts.FrictionAsFound.Is(out FrictionFact? before)
+        && facts.FrictionAsLeft.Is(out FrictionFact? after)
+        && before.Method == after.Method
+            ? (before, after)
+        : null;
 
     private static string Dose(VisitFacts facts)
     {

@@ -9,6 +9,7 @@ internal sealed class MachineWords
         Bolts = one ? "the take-up bolt" : "both take-up bolts";
         OnBolts = one ? "on the take-up bolt" : "on both bolts";
         TurnOfBolts = one ? "turn of the take-up bolt" : "turn of both bolts";
+        HardBolt = one ? "the take-up bolt that turns hard" : "a take-up bolt that turns hard";
         Equally = one ? "" : ", equally";
         Drive = visit.Machine.DriveBelt is null ? "coupling of motor and roller" : "drive belt";
         AbovePlate =
@@ -28,6 +29,8 @@ internal sealed class MachineWords
     internal string TurnOfBolts { get; }
 
     internal string Equally { get; }
+
+    internal string HardBolt { get; }
 
     /// <summary>What carries the motor's torque to the roller.</summary>
     internal string Drive { get; }

@@ -15,12 +15,9 @@ internal static class OwnerPage
                 "The machine may be walked on with care; nobody runs on it until the work below is done.",
             _ => "Nobody steps on the machine until the work below is done.",
         };
-        foreach (Finding finding in findings)
+        foreach (string sentence in findings.Select(Sentence).OfType<string>().Distinct(StringComparer.Ordinal))
         {
-            if (Sentence(finding) is { } sentence)
-            {
-                yield return sentence;
-            }
+            yield return sentence;
         }
 
         yield return "Keep the safety key clipped on, and the machine unplugged when nobody uses it.";
@@ -31,19 +28,19 @@ internal static class OwnerPage
         findings.Where(f => f.Severity == Severity.Restrict).All(f => f.Subject == Subject.User);
 
     private static string? Sentence(Finding finding) =>
-        (finding.Subject, finding.Severity) switch
+        finding.ForOwner
+        ?? (finding.Subject, finding.Severity) switch
         {
-            (Subject.RunningBelt, Severity.OutOfService) => "The walking surface is oily and must be cleaned.",
             (Subject.RunningBelt, Severity.Restrict) =>
                 "The running belt gives way, or may give way, under a heavy runner; it is being worked on in small steps.",
             (Subject.RunningBelt, Severity.Attend) =>
                 "The tension of the running belt was looked at; a little work or a test may be left.",
-            (Subject.DriveBelt, Severity.Restrict or Severity.Attend) =>
-                "The belt between motor and roller needs work or replacement.",
-            (Subject.Rollers, _) => "The roller that moves the belt is oily and is being cleaned.",
+            (Subject.DriveBelt, > Severity.Note) => "The belt between motor and roller needs work or replacement.",
+            (Subject.Rollers, > Severity.Note) => "The rollers that carry the belt need work.",
             (Subject.Deck, Severity.Note) => "The board under the belt is in good order.",
             (Subject.Deck, _) => "The board under the belt needs service: it costs energy and wears the motor.",
             (Subject.Tracking, _) => "The belt wanders to one side and is being centred.",
+            (Subject.Motor, > Severity.Note) => "The motor needs to be looked at by a qualified person.",
             (Subject.User, Severity.Restrict) =>
                 "The machine is not made for users as heavy as the one it was asked for.",
             (Subject.Speed, _) => "The speed on the display is not the speed of the belt and needs to be set.",

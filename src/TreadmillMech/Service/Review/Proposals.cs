@@ -1,52 +1,28 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TreadmillMech.Service.Estimation.Joint;
+
 namespace TreadmillMech.Service.Review;
 
-/// <summary>What is unknown, and the one reading that would tell; minutes are common practice.</summary>
+/// <summary>
+/// The one list of readings that would tell more: first what must be known before a bolt is turned, then what the joint
+/// estimate expects to gain most from for each minute. Minutes are common practice.
+/// </summary>
 internal static class Proposals
 {
-    internal static IEnumerable<ReadingProposal> Of(VisitFacts facts)
+    private const int Most = 4;
+
+    internal static IEnumerable<ReadingProposal> Of(VisitFacts facts) => BeforeATurn(facts).Concat(Ranked(facts));
+
+    private static IEnumerable<ReadingProposal> BeforeATurn(VisitFacts facts)
     {
-        if (facts.Machine.RestTension is null)
+        if (!facts.RollerWiped)
         {
             yield return new(
-                "Lift test: full-width bar under the middle of the top strand, 30 mm up, rollers free, machine unplugged.",
-                "The strand tension, within about a tenth.",
-                2
-            );
-        }
-
-        if (facts.Machine.Belt.RelaxedForcePerWidth is null)
-        {
-            yield return new(
-                "Lift tests at 30 and 50 mm, each at two bolt positions.",
-                "The belt's stiffness, and with it what a turn does in newtons.",
-                4
-            );
-        }
-
-        if (facts.Machine.DriveRoller.Friction is null && facts.LockedPull is null)
-        {
-            yield return new(
-                "Locked pull: machine unplugged, motor held, belt pulled towards the console by a scale until something slides.",
-                "Which contact gives way first, and where it is the belt on its roller, with a lift test their friction and the margin.",
-                5
-            );
-        }
-
-        if (!facts.Friction.Now.Found)
-        {
-            yield return new(
-                "Dead-weight pull: machine unplugged, belt drawn slowly by a scale, empty and with a known mass on it.",
-                "The deck friction, and whether lubricant is due.",
-                5
-            );
-        }
-
-        if (!facts.Friction.MotorConstant.Found)
-        {
-            yield return new(
-                "Voltage, current and speed of the motor, belt unloaded, at two speeds.",
-                "The motor constant, and with it the friction from any later current.",
-                5
+                "Machine unplugged, wipe the drive roller with a dry white cloth while turning it by hand.",
+                "Whether oil takes the grip away.",
+                "No bolt is turned before it.",
+                1
             );
         }
 
@@ -55,17 +31,58 @@ internal static class Proposals
             yield return new(
                 $"Speeds of motor, drive roller and belt together, unloaded and under {facts.Say.TestDemand}.",
                 "Which of the two belts slips, if one does.",
+                "No bolt is turned before it.",
                 6
             );
         }
+    }
 
-        if (!facts.RollerWiped)
+    private static IEnumerable<ReadingProposal> Ranked(VisitFacts facts)
+    {
+        if (
+            !facts.Joint.Estimate.Is(out VisitEstimate? estimate)
+            || !estimate.BestNextReading().Is(out ImmutableArray<ProposedReading> ranked)
+        )
         {
-            yield return new(
-                "Machine unplugged, wipe the drive roller with a dry white cloth while turning it by hand.",
-                "Whether oil takes the grip away.",
-                1
-            );
+            // Nothing can be weighed: what tells most of nearly every machine.
+            return
+            [
+                NextReadings.Proposal(NextReading.LowLift, facts.Say, ""),
+                NextReadings.Proposal(NextReading.DeadWeightPull, facts.Say, ""),
+            ];
+        }
+
+        return ranked
+            .Select(p => (Reading: p.Reading, Gains: Gains(p, facts.Options).ToList()))
+            .Where(p => p.Gains.Count > 0)
+            .DistinctBy(p => p.Reading == NextReading.HighLift ? NextReading.LowLift : p.Reading)
+            .Take(Most)
+            .Select(p => NextReadings.Proposal(p.Reading, facts.Say, Sentence(p.Gains)));
+    }
+
+    private static IEnumerable<string> Gains(ProposedReading reading, VisitOptions options)
+    {
+        if (Worth(reading.MarginNow, reading.MarginAfter, options))
+        {
+            yield return $"margin known to {Percent(reading.MarginNow)} now, to {Percent(reading.MarginAfter)} with it";
+        }
+
+        if (Worth(reading.FrictionNow, reading.FrictionAfter, options))
+        {
+            yield return $"deck friction known to {Percent(reading.FrictionNow)} now, to {Percent(reading.FrictionAfter)} with it";
         }
     }
+
+    /// <summary>Whether an uncertainty is worth lowering, and is lowered.</summary>
+    private static bool Worth(double now, double after, VisitOptions options) =>
+        now > options.FineEnough.Value && after < (1 - options.WorthReading.Value) * now;
+
+    private static string Sentence(List<string> gains)
+    {
+        string all = string.Join("; ", gains);
+        return char.ToUpperInvariant(all[0]) + all[1..] + ".";
+    }
+
+    private static string Percent(double share) =>
+        (100 * share).ToString(share < 0.095 ? "0.#" : "0", CultureInfo.InvariantCulture) + " %";
 }

@@ -32,7 +32,7 @@ internal static class ReadingCheck
             PullReading => "dead-weight pull",
             SpeedReading => "speeds",
             LockedPullReading => "locked pull",
-            DriveBeltReading => "look at the drive belt",
+            DriveBeltReading => "look under the hood",
             _ => "reading",
         };
 

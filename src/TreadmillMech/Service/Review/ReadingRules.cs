@@ -1,5 +1,7 @@
+using System.Globalization;
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Service.Review;
@@ -7,6 +9,8 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Readings that contradict each other, beyond those refused one by one.</summary>
 internal static class ReadingRules
 {
+    private const int MostNamed = 3;
+
     private static Finding Impossible(VisitFacts facts, FrictionFact fact) =>
         new()
         {
@@ -33,10 +37,104 @@ internal static class ReadingRules
             },
         };
 
+    private static bool LiftsContradict(VisitFacts facts) => facts.Lifts.Count > 0 && !facts.Tension.Found;
+
+    /// <summary>Readings that no one state of the machine explains; null where there are none.</summary>
+    private static Finding? Contradicted(VisitFacts facts)
+    {
+        if (
+            !facts.Used<Reading>().Any()
+            || facts.Joint.Agreed is not null
+            || !facts.Joint.Estimate.Is(out VisitEstimate? estimate)
+        )
+        {
+            return null;
+        }
+
+        ReadingMisfit[] worst =
+        [
+            .. estimate.Contradicting.OrderByDescending(static m => Math.Abs(m.Distance)).Take(MostNamed),
+        ];
+        return worst.Length == 0
+            ? new()
+            {
+                Subject = Subject.Readings,
+                Severity = Severity.Note,
+                Statement =
+                    "The readings together fit worse than their uncertainties allow; values of single readings are shown.",
+                Number = new("probability of the misfit", 100 * estimate.FitProbability, "%"),
+                Limit = facts.Options.LeastFitProbability.InPercent(),
+            }
+            : new()
+            {
+                Subject = Subject.Readings,
+                Severity = Severity.Attend,
+                Statement =
+                    "Readings contradict each other: no one state of the machine explains all of them. Values of single readings are shown.",
+                Number = new("distance from all others", Math.Abs(worst[0].Distance), ""),
+                Limit = facts.Options.MisfitOfContradiction,
+                For = [.. worst.Select(Told)],
+                Next = new()
+                {
+                    Action = $"Read again: {string.Join("; ", worst.Select(Named).Distinct(StringComparer.Ordinal))}.",
+                    Expect =
+                        "Readings that agree within their uncertainties; which of them was wrong, they cannot say.",
+                    StopAt = "Do not turn, clean or replace by a reading that stands alone.",
+                    EffortMinutes = 5,
+                    Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+                },
+            };
+    }
+
+    private static Finding NotUsable(VisitFacts facts) =>
+        new()
+        {
+            Subject = Subject.Readings,
+            Severity = Severity.Attend,
+            Statement =
+                facts.Refused.Count == 1
+                    ? "A reading cannot be right or told nothing, and is not used."
+                    : "Some readings cannot be right or told nothing, and are not used.",
+            AlsoBy = [facts.Options.SameSpeed.InPercent()],
+            For =
+            [
+                .. facts
+                    .Refused.Take(MostNamed)
+                    .Select(static r =>
+                        string.Create(CultureInfo.InvariantCulture, $"Event {r.Event + 1}, {r.Name}: {r.Why}")
+                    ),
+            ],
+            Next = new()
+            {
+                Action =
+                    $"Read again, as said beside it: {string.Join(", ", facts.Refused.Select(static r => r.Name).Distinct(StringComparer.Ordinal))}.",
+                Expect = "Readings that can be right, and go with each other.",
+                StopAt = "Do not turn, clean or replace by a reading that is not used.",
+                EffortMinutes = 5,
+                Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser, Cautions.Electrical],
+            },
+        };
+
+    private static string Named(ReadingMisfit misfit) =>
+        misfit.Event < 0
+            ? "the tension that the machine was described with"
+            : string.Create(CultureInfo.InvariantCulture, $"{misfit.Name} (event {misfit.Event + 1})");
+
+    private static string Told(ReadingMisfit misfit)
+    {
+        string name = Named(misfit);
+        string sentence =
+            misfit.Measured.Is(out Figure? measured) && misfit.Expected.Is(out Figure? expected)
+                ? $"{name}: {measured} read, {expected} by all together."
+                : $"{name}: the other outcome was to be expected.";
+        return char.ToUpperInvariant(sentence[0]) + sentence[1..];
+    }
+
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        if (facts.Lifts.Count > 0 && facts.Tension.Missing is { Why: not Reason.Found } missing)
+        if (LiftsContradict(facts))
         {
+            Shortfall missing = facts.Tension.Missing;
             yield return new()
             {
                 Subject = Subject.Readings,
@@ -49,7 +147,8 @@ internal static class ReadingRules
                         "The lift tests tell of a belt that no machine has: height, force or rollers were misread.",
                     _ => "The lift tests contradict each other: no one tension fits them.",
                 },
-                Number = missing.Why == Reason.ReadingsContradict ? new("misfit", missing.Available, "sigma") : null,
+                Number = missing.Why == Reason.ReadingsContradict ? new("misfit", missing.Available, "") : null,
+                Limit = facts.Options.MisfitOfContradiction,
                 Next = new()
                 {
                     Action =
@@ -65,6 +164,16 @@ internal static class ReadingRules
         foreach (FrictionFact impossible in facts.Friction.Impossible)
         {
             yield return Impossible(facts, impossible);
+        }
+
+        if (facts.Refused.Count > 0)
+        {
+            yield return NotUsable(facts);
+        }
+
+        if (facts.Friction.Impossible.Count == 0 && !LiftsContradict(facts) && Contradicted(facts) is { } contradicted)
+        {
+            yield return contradicted;
         }
 
         if (!facts.Used<Reading>().Any())

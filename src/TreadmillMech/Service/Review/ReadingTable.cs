@@ -12,65 +12,142 @@ internal static class ReadingTable
             .Concat(Friction(facts))
             .Concat(Locked(facts))
             .Concat(Slips(facts))
+            .Concat(Margins(facts))
+            .Concat(DriveBelt(facts))
             .Concat(Display(facts))
             .Concat(Tracking(facts))
+            .Concat(Rolling(facts))
             .Concat(Electrical(facts));
 
     private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
-        if (!facts.Tension.Is(out TensionEstimate? tension))
+        Figure? found = Told(facts.TensionAsFound);
+        Figure? now = Told(facts.TensionNow);
+        if (facts.Lifts.Count > 0 && (found is not null || now is not null))
         {
-            yield break;
+            yield return new(ReadingKind.RestTension, "Strand tension at rest", "N", found, now, null);
         }
 
-        yield return new(
-            "Strand tension at rest, from all lifts",
-            "N",
-            facts.TensionAsFound.Is(out Figure? found) ? found : null,
-            facts.TensionNow.Is(out Figure? now) ? now : null,
-            null
-        );
-        if (tension.StiffnessObserved)
+        if (Stiffness(facts) is { } perWidth)
         {
             Figure stiffness = new(
                 "relaxed force per width at 1 %",
-                Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.Value) / 1000,
+                Si.ForcePerLength.ToSi(perWidth.Value) / 1000,
                 "N/mm",
-                Si.ForcePerLength.ToSi(tension.RelaxedForcePerWidth.StandardUncertainty) / 1000
+                Si.ForcePerLength.ToSi(perWidth.StandardUncertainty) / 1000
             );
-            yield return new("Belt's relaxed force per width at 1 %", "N/mm", stiffness, stiffness, null);
+            yield return new(
+                ReadingKind.BeltStiffness,
+                "Belt's relaxed force per width at 1 %",
+                "N/mm",
+                stiffness,
+                stiffness,
+                null
+            );
         }
     }
 
+    /// <summary>Stiffness by the readings; null where they do not tell, or it was given.</summary>
+    private static Estimate<ForcePerLength>? Stiffness(VisitFacts facts) =>
+        facts.Lifts.Count == 0 ? null
+        : facts.Joint.Agreed is { } joint
+            ? joint.RelaxedForcePerWidth.Is(out Estimate<ForcePerLength> told) ? told
+                : null
+        : facts.Tension.Is(out TensionEstimate? lifted) && lifted.StiffnessObserved ? lifted.RelaxedForcePerWidth
+        : null;
+
     private static IEnumerable<ReadingRow> Friction(VisitFacts facts)
     {
-        Figure? found = facts.Friction.AsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
-        Figure? left = facts.Friction.AsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
+        Figure? found = facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
+        Figure? left = facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
         if (found is not null || left is not null)
         {
-            yield return new("Deck friction", "", found, left, facts.Options.HighFriction);
+            yield return new(ReadingKind.DeckFriction, "Deck friction", "", found, left, facts.Options.HighFriction);
         }
     }
 
     private static IEnumerable<ReadingRow> Locked(VisitFacts facts)
     {
-        if (facts.LockedPull is not { } reading)
+        if (facts.LockedPull is { } reading)
+        {
+            string what = reading.Slid switch
+            {
+                SlidContact.RunningBelt => "the running belt slid",
+                SlidContact.DriveBelt => $"the {facts.Say.Drive} slid",
+                _ => "nothing slid",
+            };
+            Figure pull = new("pull", Si.Force.ToSi(reading.Pull), "N");
+            yield return new(ReadingKind.LockedPull, $"Locked pull at which {what}", "N", pull, pull, null);
+        }
+
+        Figure? found = null;
+        Figure? left = null;
+        if (facts.Joint.Agreed is { } joint && facts.Visit.Machine.DriveRoller.Friction is null)
+        {
+            found = Plain("friction", joint.DriveRollerFrictionAsFound);
+            left = Plain("friction", joint.DriveRollerFrictionNow);
+        }
+        else if (facts.Joint.Agreed is null && facts.RollerFriction.Is(out Estimate<double> friction))
+        {
+            found = left = new("friction", friction.Value, "", friction.StandardUncertainty);
+        }
+
+        if (found is not null || left is not null)
+        {
+            yield return new(ReadingKind.RollerFriction, "Friction of belt on drive roller", "", found, left, null);
+        }
+    }
+
+    private static IEnumerable<ReadingRow> Margins(VisitFacts facts)
+    {
+        if (facts.Joint.Agreed is null || !facts.Used<Reading>().Any())
         {
             yield break;
         }
 
-        string what = reading.Slid switch
+        if (Told(facts.Margin) is { StandardUncertainty: not null } belt)
         {
-            SlidContact.RunningBelt => "the running belt slid",
-            SlidContact.DriveBelt => $"the {facts.Say.Drive} slid",
-            _ => "nothing slid",
-        };
-        Figure pull = new("pull", Si.Force.ToSi(reading.Pull), "N");
-        yield return new($"Locked pull at which {what}", "N", pull, pull, null);
-        if (facts.RollerFriction.Is(out Estimate<double> friction))
+            yield return new(
+                ReadingKind.BeltMargin,
+                "Margin of the running belt",
+                "",
+                null,
+                belt,
+                facts.Options.WantedMargin
+            );
+        }
+
+        if (Told(facts.DriveBeltMargin) is { StandardUncertainty: not null } drive)
         {
-            Figure grip = new("friction", friction.Value, "", friction.StandardUncertainty);
-            yield return new("Friction of belt on drive roller", "", grip, grip, null);
+            yield return new(ReadingKind.DriveBeltMargin, $"Margin of the {facts.Say.Drive}", "", null, drive, null);
+        }
+    }
+
+    private static IEnumerable<ReadingRow> DriveBelt(VisitFacts facts)
+    {
+        if (
+            facts.Joint.Agreed is not { } joint
+            || !facts.Used<Reading>().Any(r => r is SpanFrequencyReading or LockedPullReading or SpeedReading)
+            || facts.Visit.Machine.DriveBelt is not { } belt
+        )
+        {
+            yield break;
+        }
+
+        Figure? found = Newtons(joint.DriveBeltTensionAsFound);
+        Figure? left = Newtons(joint.DriveBeltTensionNow);
+        if (found is not null || left is not null)
+        {
+            yield return new(
+                ReadingKind.DriveBeltTension,
+                "Strand tension of the drive belt",
+                "N",
+                found,
+                left,
+                belt.Tension is { } stated
+                    ? new("tension stated for it", Si.Force.ToSi(stated), "N", "the machine as described")
+                    : null
+            );
         }
     }
 
@@ -78,7 +155,14 @@ internal static class ReadingTable
     {
         if (SpeedRules.DisplayError(facts) is { } error)
         {
-            yield return new("Error of the displayed speed", "%", error, error, facts.Options.DisplayError.InPercent());
+            yield return new(
+                ReadingKind.DisplayError,
+                "Error of the displayed speed",
+                "%",
+                error,
+                error,
+                facts.Options.DisplayError.InPercent()
+            );
         }
     }
 
@@ -86,14 +170,19 @@ internal static class ReadingTable
     {
         SlipLocation? found = facts.SlipAsFound.Is(out SlipLocation? a) ? a : null;
         SlipLocation? left = facts.SlipNow.Is(out SlipLocation? b) ? b : null;
-        (string Name, Figure? Found, Figure? Left)[] rows =
+        (ReadingKind Kind, string Name, Figure? Found, Figure? Left)[] rows =
         [
-            ("Slip of the running belt", Percent(found?.RunningBelt), Percent(left?.RunningBelt)),
-            ($"Slip of the {facts.Say.Drive}", Percent(found?.DriveBelt), Percent(left?.DriveBelt)),
-            ("Slip of both together", Percent(found?.Whole), Percent(left?.Whole)),
+            (ReadingKind.BeltSlip, "Slip of the running belt", Percent(found?.RunningBelt), Percent(left?.RunningBelt)),
+            (
+                ReadingKind.DriveSlip,
+                $"Slip of the {facts.Say.Drive}",
+                Percent(found?.DriveBelt),
+                Percent(left?.DriveBelt)
+            ),
+            (ReadingKind.WholeSlip, "Slip of both together", Percent(found?.Whole), Percent(left?.Whole)),
         ];
         return rows.Where(r => r.Found is not null || r.Left is not null)
-            .Select(r => new ReadingRow(r.Name, "%", r.Found, r.Left, facts.Options.Slip.InPercent()));
+            .Select(r => new ReadingRow(r.Kind, r.Name, "%", r.Found, r.Left, facts.Options.Slip.InPercent()));
     }
 
     private static IEnumerable<ReadingRow> Tracking(VisitFacts facts)
@@ -101,6 +190,7 @@ internal static class ReadingTable
         if (facts.Tracking is not null || facts.TrackingAsFound is not null)
         {
             yield return new(
+                ReadingKind.Drift,
                 "Drift to the right for each pass",
                 "mm",
                 Drift(facts.TrackingAsFound),
@@ -110,8 +200,68 @@ internal static class ReadingTable
         }
     }
 
+    /// <summary>What it takes to keep the empty belt moving, and how it comes to rest.</summary>
+    private static IEnumerable<ReadingRow> Rolling(VisitFacts facts)
+    {
+        if (
+            facts.Joint.Agreed is { } joint
+            && facts.Used<Reading>().Any(r => r is PullReading or MotorCurrentReading or MainsPowerReading)
+            && Newtons(joint.NoLoadPull) is { } pull
+        )
+        {
+            yield return new(ReadingKind.NoLoadPull, "Pull of the empty belt, motor counted in", "N", null, pull, null);
+        }
+
+        List<CoastDownReading> coasts = [.. facts.Used<CoastDownReading>()];
+        if (coasts.Count > 0)
+        {
+            EarlierVisit? before = facts.Visit.Earlier.LastOrDefault(static e => e.Slowing is not null);
+            yield return new(
+                ReadingKind.Slowing,
+                "Slowing of the empty belt",
+                "m/s2",
+                Slowing(coasts[0], facts.Options),
+                Slowing(coasts[^1], facts.Options),
+                before is { Slowing: { } slowing }
+                    ? new("slowing as left before", Si.Acceleration.ToSi(slowing), "m/s2", "the earlier visit")
+                    : null
+            );
+        }
+    }
+
+    private static Figure Slowing(CoastDownReading coast, VisitOptions options)
+    {
+        double slowing = Si.Speed.ToSi(coast.From) / Si.Duration.ToSi(coast.Time);
+        double own = coast.RelativeUncertainty is { } stated ? Si.Ratio.ToSi(stated) : options.CoastDown.Value;
+        return new("slowing", slowing, "m/s2", own * slowing);
+    }
+
     private static IEnumerable<ReadingRow> Electrical(VisitFacts facts)
     {
+        if (
+            facts.Joint.Agreed is { } joint
+            && facts.Used<MotorCurrentReading>().Any(r => r.Voltage is not null)
+            && joint.MotorConstant.Is(out Estimate<MotorConstant> constant)
+        )
+        {
+            Figure told = new(
+                "motor constant",
+                constant.Value.VoltSecondsPerRadian,
+                "V s/rad",
+                constant.StandardUncertainty.VoltSecondsPerRadian
+            );
+            yield return new(
+                ReadingKind.MotorConstant,
+                "Motor constant",
+                "V s/rad",
+                told,
+                told,
+                facts.Visit.Machine.Motor?.Constant is { } plate
+                    ? new("constant of the plate", plate.VoltSecondsPerRadian, "V s/rad", "the machine as described")
+                    : null
+            );
+        }
+
         List<MotorCurrentReading> motor =
         [
             .. facts.Used<MotorCurrentReading>().Where(r => r.State == LoadState.Loaded),
@@ -119,6 +269,7 @@ internal static class ReadingTable
         if (motor.Count > 0)
         {
             yield return new(
+                ReadingKind.MotorCurrent,
                 "Motor current under load",
                 "A",
                 Amperes(motor[0].Current),
@@ -130,7 +281,14 @@ internal static class ReadingTable
         List<MainsPowerReading> power = [.. facts.Used<MainsPowerReading>().Where(r => r.State == LoadState.Loaded)];
         if (power.Count > 0)
         {
-            yield return new("Mains power under load", "W", Watts(power[0].Power), Watts(power[^1].Power), null);
+            yield return new(
+                ReadingKind.MainsPower,
+                "Mains power under load",
+                "W",
+                Watts(power[0].Power),
+                Watts(power[^1].Power),
+                null
+            );
         }
 
         List<MainsCurrentReading> mains =
@@ -140,6 +298,7 @@ internal static class ReadingTable
         if (mains.Count > 0)
         {
             yield return new(
+                ReadingKind.MainsCurrent,
                 "Mains current under load",
                 "A",
                 Amperes(mains[0].Current),
@@ -152,6 +311,16 @@ internal static class ReadingTable
     private static Figure Amperes(ElectricCurrent current) => new("current", Si.Current.ToSi(current), "A");
 
     private static Figure Watts(Power power) => new("power", Si.Power.ToSi(power), "W");
+
+    private static Figure? Newtons(Answer<Estimate<Force>> answer) =>
+        answer.Is(out Estimate<Force> told)
+            ? new("force", Si.Force.ToSi(told.Value), "N", Si.Force.ToSi(told.StandardUncertainty))
+            : null;
+
+    private static Figure? Plain(string name, Answer<Estimate<double>> answer) =>
+        answer.Is(out Estimate<double> told) ? new(name, told.Value, "", told.StandardUncertainty) : null;
+
+    private static Figure? Told(Answer<Figure> answer) => answer.Is(out Figure? figure) ? figure : null;
 
     private static Figure? Drift(TrackingReading? reading) =>
         reading is null ? null : new("drift", 1000 * Si.Length.ToSi(reading.DriftToRight) / reading.Passes, "mm");

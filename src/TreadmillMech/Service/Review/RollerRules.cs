@@ -15,6 +15,7 @@ internal static class RollerRules
                 Severity = Severity.OutOfService,
                 Statement = "There is oil on top of the running belt: feet slip.",
                 For = ["The cloth drawn over the top shows it."],
+                ForOwner = "The walking surface is oily and must be cleaned.",
                 Next = new()
                 {
                     Action =
@@ -41,6 +42,7 @@ internal static class RollerRules
                     "The cloth drawn over the roller shows it.",
                     .. facts.SlipsNow ? ["The belt gives way under load."] : Array.Empty<string>(),
                 ],
+                ForOwner = "The roller that moves the belt is oily and is being cleaned.",
                 Next = new()
                 {
                     Action =
@@ -65,6 +67,9 @@ internal static class RollerRules
                     ? "The drive belt is cracked: one that breaks lets the running belt run free under the feet."
                     : "The drive belt is glazed: its ribs have lost grip.",
                 For = ["Seen with the hood open."],
+                ForOwner = cracked
+                    ? "The belt between motor and roller is cracked and must be replaced before anybody steps on."
+                    : "The belt between motor and roller is worn and is being replaced.",
                 Next = new()
                 {
                     Action = "Replace the drive belt, and look at the pulleys for wear and line.",

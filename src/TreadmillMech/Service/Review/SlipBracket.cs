@@ -9,18 +9,17 @@ namespace TreadmillMech.Service.Review;
 /// </summary>
 internal static class SlipBracket
 {
-    /// <summary>The ladder from now; margins from the slip tests where the friction of the roller is not known.</summary>
+    /// <summary>The ladder from now, with what the readings tell of tension and margin at each rung.</summary>
     internal static ImmutableArray<LadderStep> Ladder(VisitFacts facts, double turns) =>
         [
             .. QuarterTurns
                 .Ladder(facts.Machine, facts.Visit.TestDemand, turns, facts.Options)
                 .Select(rung =>
-                    !rung.Margin.Found && Margin(facts, facts.Turns + rung.Turns) is { } margin
-                        ? rung with
-                        {
-                            Margin = margin,
-                        }
-                        : rung
+                    rung with
+                    {
+                        Tension = facts.TensionAfter(rung.Turns) is { Found: true } told ? told : rung.Tension,
+                        Margin = facts.MarginAfter(rung.Turns) is { Found: true } margin ? margin : rung.Margin,
+                    }
                 ),
         ];
 

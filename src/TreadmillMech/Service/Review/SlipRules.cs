@@ -60,8 +60,8 @@ internal static class SlipRules
             Next =
                 first is not null ? ReadFirstStep(facts, first)
                 : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
-                : TurnsSpent(facts) ? EndOfTurns(facts)
-                : NoMoreTurns(budget),
+                : NoMoreTurns.Of(facts, budget),
+            AlsoBy = first is not null ? [] : LimitsOfATurn(facts, budget),
         };
     }
 
@@ -114,27 +114,18 @@ internal static class SlipRules
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
 
-    private static NextStep EndOfTurns(VisitFacts facts) =>
-        new()
-        {
-            Action =
-                $"Do not tighten further: the turns of this visit are used, and the {facts.Say.Drive} holds. Look at the roller's face and at the underside of the running belt for glaze; a glazed belt is replaced.",
-            Expect = "With a belt that grips, a test that holds at fewer turns.",
-            StopAt = "Do not exceed the turns of a visit to hide a worn belt.",
-            EffortMinutes = 15,
-            Cautions = [Cautions.Unplug, Cautions.StandStill],
-        };
-
-    private static NextStep NoMoreTurns(TensionBudget budget) =>
-        new()
-        {
-            Action =
-                $"Do not tighten further: it is limited by {budget.LimitedBy}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
-            Expect = "With a new belt, thread left for tightening and a test that holds.",
-            StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
-            EffortMinutes = 15,
-            Cautions = [Cautions.Unplug, Cautions.StandStill],
-        };
+    /// <summary>What a quarter turn goes by, and what ends the turns.</summary>
+    private static ImmutableArray<Threshold> LimitsOfATurn(VisitFacts facts, TensionBudget budget) =>
+        [
+            facts.Options.TurnStep,
+            facts.Options.MostTurns,
+            .. budget.Limit switch
+            {
+                TurnLimit.Elongation => [facts.Options.MostStrain],
+                TurnLimit.EarlierTension => [facts.Options.MostOverReference],
+                _ => Array.Empty<Threshold>(),
+            },
+        ];
 
     private static NextStep QuarterTurn(VisitFacts facts)
     {
@@ -189,6 +180,11 @@ internal static class SlipRules
                 : $"After {Words.Turns(facts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; the {facts.Say.Drive} is to be suspected.",
             Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
             Limit = located ? facts.Options.Slip.InPercent() : facts.Options.MostTurns,
+            AlsoBy =
+            [
+                .. given > 0 ? [facts.Options.BackOffTurns] : Array.Empty<Threshold>(),
+                .. located ? Array.Empty<Threshold>() : [facts.Options.Slip.InPercent(), facts.Options.TurnStep],
+            ],
             For = located
                 ? ["The ratio of roller to motor speed under load is below that of the unloaded machine."]
                 :
@@ -224,23 +220,30 @@ internal static class SlipRules
             yield return Cured(facts, budget, facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
         }
         else if (
-            facts.Point.BeltMargin.Is(out double predicted)
-            && predicted < facts.Options.WantedMargin.Value
-            && facts.SlippedLast is null
+            facts.SlippedLast is null
+            && facts.Margin.Is(out Figure? predicted)
+            && Sure(facts, predicted)
+            && predicted.Value < facts.Options.WantedMargin.Value
         )
         {
+            bool below = predicted.Value + (2 * (predicted.StandardUncertainty ?? 0)) < 1;
             yield return new()
             {
                 Subject = Subject.RunningBelt,
-                Severity = predicted < 1 ? Severity.Restrict : Severity.Attend,
+                Severity = below ? Severity.Restrict : Severity.Attend,
                 Statement = "The running belt's predicted margin under the test demand is small.",
-                Number = new("margin", predicted, ""),
+                Number = predicted,
                 Limit = facts.Options.WantedMargin,
+                AlsoBy = [facts.Options.SureMargin.InPercent()],
                 For = ["Predicted from tension, frictions and the person; not yet tested."],
                 Next = ReadFirstStep(facts, $"Make one slip test under {facts.Say.TestDemand}."),
             };
         }
     }
+
+    /// <summary>Whether a margin is known well enough to rest a finding on.</summary>
+    private static bool Sure(VisitFacts facts, Figure margin) =>
+        (margin.StandardUncertainty ?? 0) <= facts.Options.SureMargin.Value * margin.Value;
 
     private static Finding Cured(VisitFacts facts, TensionBudget budget, double slipped, double held)
     {
@@ -248,9 +251,7 @@ internal static class SlipRules
             $"it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} {facts.Say.OnBolts}";
         bool loosened = facts.RetestDue && facts.Turns < held - 1e-9;
         bool byTurns = held > slipped && !facts.OtherWorkSinceSlip;
-        Figure? margin = facts.Point.BeltMargin.Is(out double known)
-            ? new("margin", known, "")
-            : SlipBracket.Margin(facts, facts.Turns);
+        Figure? margin = facts.Margin.Is(out Figure? known) && Sure(facts, known) ? known : null;
         bool ample = margin?.Value >= facts.Options.WantedMargin.Value;
         return new()
         {
@@ -260,7 +261,8 @@ internal static class SlipRules
                 ? $"The running belt was slack: {places}."
                 : $"It gave way and holds now, by other work than tension alone: {places}.",
             Number = margin,
-            Limit = margin is null ? null : facts.Options.WantedMargin,
+            Limit = facts.Options.WantedMargin,
+            AlsoBy = byTurns && !ample ? LimitsOfATurn(facts, budget) : [],
             For =
             [
                 "The slip tests, before and after.",

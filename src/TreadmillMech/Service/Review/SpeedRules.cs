@@ -11,21 +11,50 @@ internal static class SpeedRules
     internal static Figure? DisplayError(VisitFacts facts)
     {
         // Under load a belt may slip, or be overrun: the display is judged unloaded where it can be.
-        SpeedReading? reading = facts
-            .Used<SpeedReading>()
-            .Where(r => r is { Belt: not null, Display: not null })
-            .OrderBy(r => r.State == LoadState.Unloaded)
-            .LastOrDefault();
-        if (reading is null)
+        if (
+            facts
+                .Used<Reading>()
+                .Select(r => Shown(facts, r))
+                .OfType<(LoadState State, double Display, double Belt, double Relative)>()
+                .OrderBy(r => r.State == LoadState.Unloaded)
+                .LastOrDefault()
+            is not { Display: > 0 } reading
+        )
         {
             return null;
         }
 
-        double shown = Si.Speed.ToSi(reading.Display!.Value);
-        double belt = Si.Speed.ToSi(reading.Belt!.Value);
-        double relative = reading.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : facts.Options.MeterSpeed.Value;
+        (_, double shown, double belt, double relative) = reading;
         double error = MeasurementLaws.DisplayError<Real>(shown, belt);
         return new("error of the display", 100 * error, "%", 100 * shown / belt * relative);
+    }
+
+    /// <summary>Display and belt read together [m/s]: by a meter, or by counted passes of the whole loop.</summary>
+    private static (LoadState State, double Display, double Belt, double Relative)? Shown(
+        VisitFacts facts,
+        Reading reading
+    )
+    {
+        double relative = reading.RelativeUncertainty is { } own ? Si.Ratio.ToSi(own) : facts.Options.MeterSpeed.Value;
+        return reading switch
+        {
+            SpeedReading { Belt: { } belt, Display: { } display } speeds => (
+                speeds.State,
+                Si.Speed.ToSi(display),
+                Si.Speed.ToSi(belt),
+                relative
+            ),
+            PassesReading { Display: { } display } passes => (
+                passes.State,
+                Si.Speed.ToSi(display),
+                passes.Passes * new LoopGeometry(facts.Machine).Length.Value / Si.Duration.ToSi(passes.Time),
+                MeasurementLaws.RelativeUncertaintyOfTwo<Real>(
+                    relative,
+                    facts.Options.WatchTime.Value / Si.Duration.ToSi(passes.Time)
+                )
+            ),
+            _ => null,
+        };
     }
 
     internal static IEnumerable<Finding> Of(VisitFacts facts)

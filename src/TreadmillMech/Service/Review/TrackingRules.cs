@@ -5,6 +5,8 @@ namespace TreadmillMech.Service.Review;
 /// <summary>A belt that drifts to one side.</summary>
 internal static class TrackingRules
 {
+    private const double Eighth = 0.125;
+
     /// <summary>Drift for each pass that counts as straight, in millimetres.</summary>
     internal static Threshold Straight(VisitOptions options) =>
         options.StraightDrift with
@@ -32,6 +34,10 @@ internal static class TrackingRules
             Statement = $"The running belt drifts to the {towards}.",
             Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
             Limit = Straight(facts.Options),
+            AlsoBy =
+                facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller
+                    ? []
+                    : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
             For = [$"Counted over {reading.Passes} passes at a jog."],
             Next =
                 facts.OilOnRoller ? CleanFirst()
@@ -45,8 +51,11 @@ internal static class TrackingRules
         double first = TrackingAdvice
             .Of(facts.Machine, reading, options: facts.Options)
             .Then(a => Math.Min(a.FirstTurns, facts.Options.TurnStep.Value))
-            .Or(0.125);
+            .Or(Eighth);
         bool mayTighten = turnsLeft >= first;
+
+        // At the limit of the tension the other side is loosened, and that in eighths.
+        first = mayTighten ? first : Math.Min(first, Eighth);
         Answer<TrackingAdvice> answer = TrackingAdvice.Of(facts.Machine, reading, mayTighten, facts.Options);
         string how = answer.Is(out TrackingAdvice? advice)
             ? $"{(advice.Tighten ? "Tighten" : "Loosen")} the {Words.Side(advice.Side)} bolt by {Words.Turns(first, signed: false)}"

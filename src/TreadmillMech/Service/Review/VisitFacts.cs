@@ -48,6 +48,7 @@ internal sealed class VisitFacts
             options
         );
         RollerFriction = FrictionOfRoller();
+        Joint = new(visit, options, Used<Reading>().Any());
         Machine = MachineNow();
         SlipAsFound = Locate(first: true);
         SlipNow = Locate(first: false);
@@ -62,14 +63,27 @@ internal sealed class VisitFacts
 
     internal List<RefusedReading> Refused { get; }
 
+    /// <summary>Deck friction by the best single reading there is for each state.</summary>
     internal FrictionFacts Friction { get; }
+
+    /// <summary>What all readings together tell.</summary>
+    internal JointFacts Joint { get; }
+
+    /// <summary>Deck friction before the first work on the deck: from all readings, otherwise from the best single one.</summary>
+    internal Answer<FrictionFact> FrictionAsFound => Together(Joint.Agreed?.DeckFrictionAsFound, Friction.AsFound);
+
+    /// <summary>Deck friction now.</summary>
+    internal Answer<FrictionFact> FrictionNow => Together(Joint.Agreed?.DeckFrictionNow, Friction.Now);
+
+    /// <summary>Deck friction after the last work on the deck; as found where there was none.</summary>
+    internal Answer<FrictionFact> FrictionAsLeft => Friction.Serviced ? FrictionNow : FrictionAsFound;
 
     internal List<LiftAtTurns> Lifts { get; } = [];
 
     internal List<(double Turns, bool Slipped)> SlipTests { get; } = [];
 
     /// <summary>What was tried against slip, one kind of work at a time, with its outcome.</summary>
-    internal List<SlipTrial> Trials => SlipTrials.Of(Used<VisitEvent>());
+    internal List<SlipTrial> Trials => SlipTrials.Of(Used<VisitEvent>(), Options.TurnsWorthJudging.Value);
 
     /// <summary>Turns given before this visit, as known from earlier visits and from what others told.</summary>
     internal double? TurnsBefore
@@ -126,14 +140,23 @@ internal sealed class VisitFacts
     /// </summary>
     internal Answer<TensionEstimate> Tension { get; }
 
+    /// <summary>Strand tension at rest before the first turn of the visit, by the lifts alone.</summary>
+    internal Answer<Figure> TensionByLifts => TensionAt(0, 0);
+
     /// <summary>Strand tension at rest before the first turn of the visit, with its uncertainty.</summary>
-    internal Answer<Figure> TensionAsFound => TensionAt(0, 0);
+    internal Answer<Figure> TensionAsFound => TensionTogether(0, 0) is { } all && all.Found ? all : TensionAt(0, 0);
 
     /// <summary>Strand tension at rest now, with its uncertainty.</summary>
-    internal Answer<Figure> TensionNow =>
-        Tension.Found
-            ? TensionAt(LeftTurns, RightTurns)
-            : Point.RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
+    internal Answer<Figure> TensionNow => TensionAfter(0);
+
+    /// <summary>Margin of the running belt under the test demand now.</summary>
+    internal Answer<Figure> Margin => MarginAfter(0);
+
+    /// <summary>Margin of the drive belt under the test demand now.</summary>
+    internal Answer<Figure> DriveBeltMargin =>
+        Joint.Agreed?.DriveBeltMargin is { } together && together.Is(out Estimate<double> told)
+            ? MarginFigure(told)
+            : Point.DriveBeltMargin.Then(m => new Figure("margin", m, ""));
 
     /// <summary>The last locked pull since the rollers were last cleaned; null where there is none.</summary>
     internal LockedPullReading? LockedPull { get; private set; }
@@ -176,6 +199,9 @@ internal sealed class VisitFacts
     /// </summary>
     internal bool RetestDue => SlipTests.Count > 0 ? workSinceTest : workSinceSpeeds;
 
+    /// <summary>Whether the drive belt was worked on at this visit, and a test has held since.</summary>
+    internal bool DriveBeltMended => Used<DriveBeltAction>().Any() && SlipJudged && !SlipsNow && !RetestDue;
+
     /// <summary>Whether rollers were cleaned or the drive belt worked on since a test slipped.</summary>
     internal bool OtherWorkSinceSlip { get; private set; }
 
@@ -211,6 +237,90 @@ internal sealed class VisitFacts
         Tension.Found
             ? (leftTurns - atLiftLeft, rightTurns - atLiftRight)
             : (leftTurns + Visit.Machine.TakeUp.LeftTurns, rightTurns + Visit.Machine.TakeUp.RightTurns);
+
+    /// <summary>
+    /// Margin with further turns on both bolts: from all readings, otherwise from the machine where everything of it is
+    /// known, otherwise from the slip tests on the ladder.
+    /// </summary>
+    internal Answer<Figure> MarginAfter(double turns)
+    {
+        if (TurnsFit && Joint.Agreed?.BeltMarginAfter(turns) is { } together && together.Is(out Estimate<double> told))
+        {
+            return MarginFigure(told);
+        }
+
+        if (MachineAt(LeftTurns + turns, RightTurns + turns) is not { } machine)
+        {
+            return new Shortfall(Reason.NotInRange, "turns");
+        }
+
+        Answer<double> known = machine.At(Visit.TestDemand).BeltMargin;
+        return known.Found ? known.Then(m => new Figure("margin", m, ""))
+            : SlipBracket.Margin(this, Turns + turns) is { } bracketed ? bracketed
+            : known.Missing;
+    }
+
+    /// <summary>Strand tension at rest with further turns on both bolts.</summary>
+    internal Answer<Figure> TensionAfter(double turns)
+    {
+        if (TensionTogether(LeftTurns + turns, RightTurns + turns) is { Found: true } together)
+        {
+            return together;
+        }
+
+        return Tension.Found
+            ? TensionAt(LeftTurns + turns, RightTurns + turns)
+            : (MachineAt(LeftTurns + turns, RightTurns + turns) ?? Machine)
+                .At(Visit.TestDemand)
+                .RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
+    }
+
+    private static Figure MarginFigure(Estimate<double> told) =>
+        new("margin", told.Value, "", told.StandardUncertainty);
+
+    /// <summary>A friction that was read; what the machine was described with is no reading.</summary>
+    private Answer<FrictionFact> Together(Answer<Estimate<double>>? joint, Answer<FrictionFact> single) =>
+        joint is { } answer
+        && answer.Is(out Estimate<double> told)
+        && (single.Found || Visit.Machine.Deck.Friction is null)
+            ? new FrictionFact(told, "all readings together")
+            : single;
+
+    /// <summary>
+    /// Tension from all readings. Without a lift it is not told in newtons; away from the bolt position of a lift, or of a
+    /// tension that is given, only where the stiffness is told as well.
+    /// </summary>
+    private Answer<Figure> TensionTogether(double leftTurns, double rightTurns)
+    {
+        bool given =
+            Visit.Machine.RestTension is not null
+            && Visit.Machine.TakeUp is { LeftTurns: 0, RightTurns: 0 }
+            && turnedBefore.Count == 0;
+        if (Joint.Agreed is not { } told || Lifts.Count == 0 || !TurnsFit)
+        {
+            return new Shortfall(Reason.InputUnknown, "RestTension");
+        }
+
+        bool At(double left, double right) => Near(leftTurns, left) && Near(rightTurns, right);
+        bool read =
+            (Lifts.Count > 0 && At(atLiftLeft, atLiftRight))
+            || (At(0, 0) && (given || Lifts.Any(l => Near(l.LeftTurns, 0) && Near(l.RightTurns, 0))));
+        double further = (0.5 * (leftTurns + rightTurns)) - Turns;
+        return !read && !told.RelaxedForcePerWidth.Found ? new Shortfall(Reason.InputUnknown, "BeltStiffness")
+            : Math.Abs(further) > LongestLadder ? new Shortfall(Reason.NotInRange, "turns")
+            : told.RestTensionAfter(further)
+                .Then(t => new Figure(
+                    "strand tension",
+                    Si.Force.ToSi(t.Value),
+                    "N",
+                    Si.Force.ToSi(t.StandardUncertainty)
+                ));
+    }
+
+    /// <summary>Whether bolts have as many turns: what a belt does beyond them is nobody's guess.</summary>
+    private bool TurnsFit => Math.Max(Math.Abs(LeftTurns), Math.Abs(RightTurns)) <= TakeUp.MostTurns - LongestLadder;
+
+    private static bool Near(double turns, double other) => Math.Abs(turns - other) < 1e-9;
 
     private Answer<Figure> TensionAt(double leftTurns, double rightTurns) =>
         Tension.Is(out TensionEstimate? estimate)
@@ -339,18 +449,21 @@ internal sealed class VisitFacts
 
     private Treadmill MachineNow()
     {
-        Treadmill machine = Visit.Machine;
-        RunningBelt belt = machine.Belt;
+        Treadmill machine = Joint.Fill(Visit.Machine, lifted: Lifts.Count > 0);
         Force? tension = machine.RestTension;
+        RunningBelt belt = machine.Belt;
         if (Tension.Is(out TensionEstimate? lifted))
         {
-            tension = lifted.RestTension.Value;
-            belt = lifted.StiffnessObserved
-                ? belt with
-                {
-                    RelaxedForcePerWidth = lifted.RelaxedForcePerWidth.Value,
-                }
-                : belt;
+            tension = TensionTogether(atLiftLeft, atLiftRight).Is(out Figure? together)
+                ? Si.Force.FromSi(together.Value)
+                : lifted.RestTension.Value;
+            belt =
+                Joint.Agreed is null && lifted.StiffnessObserved
+                    ? belt with
+                    {
+                        RelaxedForcePerWidth = lifted.RelaxedForcePerWidth.Value,
+                    }
+                    : belt;
         }
 
         // More turns than any bolt has: their tension is nobody's guess, and the ladder goes on from here.
@@ -360,7 +473,7 @@ internal sealed class VisitFacts
         {
             Belt = belt,
             RestTension = turnsFit ? tension : null,
-            Deck = Friction.Now.Is(out FrictionFact? fact)
+            Deck = FrictionNow.Is(out FrictionFact? fact)
                 ? machine.Deck with
                 {
                     Friction = fact.Friction.Value,
@@ -368,12 +481,20 @@ internal sealed class VisitFacts
                 : machine.Deck,
             TakeUp = machine.TakeUp with { LeftTurns = turnsFit ? left : 0, RightTurns = turnsFit ? right : 0 },
             BeltDrag = machine.BeltDrag ?? PulledEmpty(),
-            DriveRoller = RollerFriction.Is(out Estimate<double> gripping)
-                ? machine.DriveRoller with
-                {
-                    Friction = gripping.Value,
-                }
-                : machine.DriveRoller,
+            DriveRoller =
+                Joint.Agreed is null && RollerFriction.Is(out Estimate<double> gripping)
+                    ? machine.DriveRoller with
+                    {
+                        Friction = gripping.Value,
+                    }
+                    : machine.DriveRoller,
+            DriveBelt =
+                Joint.Agreed is null && machine.DriveBelt is { } drive
+                    ? drive with
+                    {
+                        Tension = SpanShare.Now(this) ?? drive.Tension,
+                    }
+                    : machine.DriveBelt,
         };
     }
 

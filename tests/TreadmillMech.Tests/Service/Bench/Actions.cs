@@ -1,4 +1,5 @@
 using TreadmillMech.Service;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Tests.Service.Bench;
 
@@ -14,16 +15,16 @@ internal static class Actions
         [Cause.DriveBeltSlack] = ["slide the motor", "Tension the drive belt", "motor and roller speed"],
         [Cause.DriveBeltGlazed] = ["Replace the drive belt", "slide the motor", "motor and roller speed"],
         [Cause.DriveBeltCracked] = ["Replace the drive belt"],
-        [Cause.PulleyLoose] = ["Fasten or replace the pulley", "slide the motor"],
-        [Cause.DeckDry] = ["Clean deck"],
-        [Cause.BeltAndDeckWorn] = ["Look at the underside", "Clean deck"],
+        [Cause.PulleyLoose] = ["Fasten or replace the pulley", "slide the motor", "set screws"],
+        [Cause.DeckDry] = ["Clean deck", "Serve the deck"],
+        [Cause.BeltAndDeckWorn] = ["Look at the underside", "Clean deck", "Serve the deck"],
         [Cause.OverLubricated] = ["Degrease", "Clean the drive roller"],
         [Cause.RollerBearing] = ["turn both rollers by hand"],
         [Cause.MotorWeak] = ["brushes"],
         [Cause.ControllerLimit] = ["Raise no limit"],
         [Cause.SupplyWeak] = ["extension cords"],
         [Cause.DriveOverrun] = ["Limit the incline"],
-        [Cause.BeltOffCentre] = ["bolt by"],
+        [Cause.BeltOffCentre] = ["bolt by", "centre it"],
         [Cause.OutOfCalibration] = ["set the displayed"],
         [Cause.UserBeyondPlate] = ["Do not test or use"],
         [Cause.WrongReading] = ["again", "Repeat"],
@@ -42,20 +43,23 @@ internal static class Actions
         Cause.MotorWeak,
     ];
 
-    internal static bool Serve(Cause cause, VisitSheet sheet)
+    /// <summary>
+    /// Whether the first step serves the cause. Of symptoms that were read each has a step of its own, which comes first
+    /// where it is a danger: the cause's step may stand behind as many.
+    /// </summary>
+    internal static bool Serve(Cause cause, Visit visit, VisitSheet sheet)
     {
+        int symptoms = visit.Events.OfType<SymptomReading>().Count(static s => s.Present);
         if (cause == Cause.NothingWrong)
         {
-            return sheet.Verdict == Verdict.Use;
+            return symptoms > 0 || sheet.Verdict == Verdict.Use;
         }
 
         // A reading that was refused is named on the sheet, with what to do instead.
         return (cause == Cause.WrongReading && !sheet.Refused.IsEmpty)
-            || (
-                sheet.NextSteps.Length > 0
-                && Good[cause]
-                    .Any(words => sheet.NextSteps[0].Action.Contains(words, StringComparison.OrdinalIgnoreCase))
-            );
+            || sheet
+                .NextSteps.Take(1 + symptoms)
+                .Any(step => Good[cause].Any(words => step.Action.Contains(words, StringComparison.OrdinalIgnoreCase)));
     }
 
     internal static bool ReplacesInVain(Cause cause, VisitSheet sheet) =>

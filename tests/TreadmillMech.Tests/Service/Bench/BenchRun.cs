@@ -5,26 +5,29 @@ namespace TreadmillMech.Tests.Service.Bench;
 /// <summary>Visits of every cause, one kind of technician, and what the review made of them.</summary>
 internal sealed class BenchRun
 {
-    internal const int EachCause = 60;
+    internal const int UsualOfEach = 60;
 
     // The chances were set while looking at runs from seed 0; these machines were never looked at.
-    private const int FirstSeed = 1_000_000;
+    internal const int UsualSeed = 2_000_000;
 
+    private readonly int eachCause;
+    private readonly Dictionary<ReadingKind, (int Told, int Held)> held = [];
     private readonly Dictionary<Cause, Dictionary<Cause, int>> confusion = [];
 
-    internal BenchRun(double thoroughness, ModelError error)
+    internal BenchRun(double thoroughness, ModelError error, int eachCause = UsualOfEach, int firstSeed = UsualSeed)
     {
+        this.eachCause = eachCause;
         foreach (Cause cause in Enum.GetValues<Cause>())
         {
             confusion[cause] = [];
-            for (int i = 0; i < EachCause; i++)
+            for (int i = 0; i < eachCause; i++)
             {
-                Judge(cause, new(FirstSeed + (1000 * (int)cause) + i), thoroughness, error);
+                Judge(cause, new(firstSeed + (1000 * (int)cause) + i), thoroughness, error);
             }
         }
     }
 
-    internal int Visits => EachCause * confusion.Count;
+    internal int Visits => eachCause * confusion.Count;
 
     /// <summary>Share of visits in which the hidden cause stands first.</summary>
     internal double RightFirst => confusion.Sum(c => (double)c.Value.GetValueOrDefault(c.Key)) / Visits;
@@ -37,6 +40,10 @@ internal sealed class BenchRun
 
     /// <summary>Visits in which bolts were to be turned before the readings that must come first.</summary>
     internal int GuardsBroken { get; private set; }
+
+    /// <summary>How many values of a kind were told, and the share whose stated 95 % hold the truth.</summary>
+    internal (int Told, double Held) Coverage(ReadingKind kind) =>
+        held.TryGetValue(kind, out (int Told, int Held) count) ? (count.Told, (double)count.Held / count.Told) : (0, 0);
 
     internal IEnumerable<(Cause Hidden, int Right, string Others)> Rows =>
         confusion.Select(c =>
@@ -52,16 +59,32 @@ internal sealed class BenchRun
 
     private void Judge(Cause cause, Random random, double thoroughness, ModelError error)
     {
-        Technician technician = new(Draw.State(cause, random), random, thoroughness, error);
+        HiddenState state = Draw.State(cause, random);
+        (double tension, double friction) = (state.Tension, state.DeckFriction);
+        Technician technician = new(state, random, thoroughness, error);
         Visit before = technician.Read();
         Visit after = technician.Work();
         VisitSheet early = VisitReview.Of(before);
         VisitSheet late = VisitReview.Of(after);
         Cause first = late.Causes[0].Cause;
         confusion[cause][first] = confusion[cause].GetValueOrDefault(first) + 1;
-        RightAction += Actions.Serve(cause, early) ? 1.0 / Total : 0;
+        RightAction += Actions.Serve(cause, before, early) ? 1.0 / Total : 0;
         UnneededParts += Actions.ReplacesInVain(cause, late) ? 1.0 / Total : 0;
+        Cover(early, ReadingKind.RestTension, tension);
+        Cover(early, ReadingKind.DeckFriction, friction);
         GuardsBroken += Broken(before, early) || Broken(after, late) ? 1 : 0;
+    }
+
+    private void Cover(VisitSheet sheet, ReadingKind kind, double truth)
+    {
+        if (
+            sheet.Readings.FirstOrDefault(r => r.Kind == kind)?.AsFound is
+            { StandardUncertainty: { } uncertainty } found
+        )
+        {
+            (int told, int inside) = held.GetValueOrDefault(kind);
+            held[kind] = (told + 1, inside + (Math.Abs(found.Value - truth) <= 1.96 * uncertainty ? 1 : 0));
+        }
     }
 
     private static bool Broken(Visit visit, VisitSheet sheet) =>
@@ -76,5 +99,5 @@ internal sealed class BenchRun
                 Retested: true
             };
 
-    private static int Total => EachCause * Enum.GetValues<Cause>().Length;
+    private int Total => eachCause * Enum.GetValues<Cause>().Length;
 }

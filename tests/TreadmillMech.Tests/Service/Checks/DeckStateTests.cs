@@ -65,6 +65,26 @@ public sealed class DeckStateTests
         Assert.Equal(volume / (0.4 * Level.Loop / 1000), wear.BeltDepth.Value.Meters, tolerance: 1e-9 * volume);
     }
 
+    // By hand: 0.2 times the weight over 1000 km, on 0.4 m2 of deck and on 0.4 m of the whole loop. Without wear pairs.
+    [Fact]
+    public void FrictionWorkIsSharedLikeWear()
+    {
+        DeckWear wear = DeckWear.AfterDistance(Measured, Example.Runner, Length.FromKilometers(1000));
+        double work = 0.2 * Weight * 1e6;
+        Assert.Equal(work / 0.4, wear.DeckWork.Value.JoulesPerSquareMeter, tolerance: 1e-9 * work);
+        Assert.Equal(
+            work / (0.4 * Level.Loop / 1000),
+            wear.BeltWork.Value.JoulesPerSquareMeter,
+            tolerance: 1e-9 * work
+        );
+        Assert.Equal("150 J/m2", WorkPerArea.FromJoulesPerSquareMeter(150).ToString());
+        Treadmill unread = Measured with { Deck = Measured.Deck with { Friction = null } };
+        Assert.Equal(
+            new Shortfall(Reason.InputUnknown, "DeckFriction"),
+            DeckWear.AfterDistance(unread, Example.Runner, Length.FromKilometers(1000)).DeckWork.Missing
+        );
+    }
+
     // 1000 km at 3 m/s take 92.59 h.
     [Fact]
     public void HoursCountAsTheirKilometres()

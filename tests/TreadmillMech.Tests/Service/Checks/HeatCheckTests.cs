@@ -75,7 +75,7 @@ public sealed class HeatCheckTests
             tolerance: 1e-9
         );
 
-    // Textbook examples of a 30 kW motor (public transcription, solved there with fsolve): 30 and 45 K after 40 and 80 min;
+    // Textbook examples of a 30 kW motor (public copy, solved there with fsolve): 30 and 45 K after 40 and 80 min;
     // 20 and 30 K after 30 and 60 min.
     [Theory]
     [InlineData(30, 45, 40, 57.71, 60)]

@@ -81,6 +81,40 @@ public sealed class TensionFromTorqueTests
         Assert.Equal(1000, read.StrandTension.Value.Newtons, tolerance: 1e-9);
     }
 
+    // Shigley, 9th ed., example 8-3: 3/4-16 UNF, 25 kip, K 0.2: 3750 lbf in.
+    [Fact]
+    public void AForceAsksForATorque()
+    {
+        Torque torque = NutFactor
+            .ZincPlated.TorqueFor(ScrewThread.Parse("3/4-16 UNF"), Force.FromKilopoundsForce(25))
+            .Value;
+        Assert.Equal(3750, torque.PoundForceInches, tolerance: 0.5);
+        Assert.Equal(
+            new Shortfall(Reason.InputUnknown, "NominalDiameter"),
+            NutFactor
+                .Black.TorqueFor(ScrewThread.FromMeasuredLead(Length.FromMillimeters(1.2)), Force.FromKilonewtons(1))
+                .Missing
+        );
+        Assert.Throws<OutOfRangeException>(
+            "force",
+            () => NutFactor.Black.TorqueFor(ScrewThread.Parse("M8"), Force.Zero)
+        );
+    }
+
+    // DIN 13-19, M10 (basic sizes of 6g): 9.026, 8.376, 8.160 mm; a unified bolt has no metric root.
+    [Fact]
+    public void AThreadTellsItsDiameters()
+    {
+        ScrewThread metric = ScrewThread.Parse("M10");
+        Assert.Equal(9.026, metric.PitchDiameter!.Value.Millimeters, tolerance: 0.0005);
+        Assert.Equal(8.376, metric.MinorDiameter!.Value.Millimeters, tolerance: 0.0005);
+        Assert.Equal(8.160, metric.RootDiameter!.Value.Millimeters, tolerance: 0.0005);
+        ScrewThread unified = ScrewThread.Parse("3/4-16 UNF");
+        Assert.Equal(0.7094, unified.PitchDiameter!.Value.Inches, tolerance: 0.0001);
+        Assert.Null(unified.RootDiameter);
+        Assert.Null(ScrewThread.FromMeasuredLead(Length.FromMillimeters(1.2)).PitchDiameter);
+    }
+
     [Fact]
     public void BadInputIsRefusedByName()
     {

@@ -92,7 +92,7 @@ internal sealed class Truth
 
     internal double NoLoadPull => Drag[deck] + (MotorFriction * Ratio / Radius);
 
-    /// <summary>Slope of the strand's lean left out: 2.8470 m by hand from pi (r1 + r2) + 2 C + (r1 - r2)^2/C.</summary>
+    /// <summary>Slope of the strand's lean left out: 2.8555 m by hand from pi (r1 + r2) + 2 C + (r1 - r2)^2/C.</summary>
     private static double Loop =>
         (Math.PI * (0.026 + 0.0235)) + (2 * Machines.Centres) + (0.0025 * 0.0025 / Machines.Centres);
 

@@ -7,7 +7,8 @@ Used by transient_values.py (the stored reference) and by the comparison of spee
 import math
 
 import numpy as np
-from scipy.integrate import solve_ivp
+from scipy.integrate import quad, solve_ivp
+from scipy.optimize import brentq
 
 G = 9.80665
 
@@ -63,17 +64,21 @@ class Drive:
     def land(self, t, v):
         v = max(0.3, v)
         if v > 2.0:
-            f = 3.062 * (v / 4) ** 0.259
-            beta = min(0.5, 0.318 * (v / 4) ** -0.384)
-            q, phi = -0.05, min(0.62, 0.345 + 0.03 * v)
+            f = 3.024 * (v / 4) ** 0.308
+            beta = min(0.5, 0.2181 + 0.3604 / v)
+            q, phi, r, impulse = -0.1366 + 0.0261 * min(v, 6), min(0.62, 0.345 + 0.03 * v), 0.0, 0.016 + 0.001 * v
         else:
-            f = 1.611 * v**0.482
-            beta = max(0.5, 0.649 - 0.035 * v)
-            q, phi = min(1, 0.17 + 0.19 * v * v), 0.57
+            f = 1.640 * v**0.479
+            beta = max(0.5, 0.655 - 0.035 * v)
+            q, phi, r, impulse = min(1, 0.248 + 0.132 * v * v), 0.6, 0.45, 0.027
         tc = 2 * beta / f
         s0 = (self.r1 * self.wrap / 2 + self.p["x0"]) / self.loop
+        # Change of sign at phi, mean zero, braking impulse as measured: each by solving and integrating, not by the formulas.
+        part = lambda u, w: math.sin(2 * u) + r * math.sin(4 * u) + w * (math.sin(3 * u) - math.sin(u) / 3)
+        w = brentq(lambda w: part(math.pi * phi, w), -2, 4, xtol=1e-14)
+        a2 = impulse * self.N / (tc * quad(lambda u: part(math.pi * u, w), 0, phi, epsabs=1e-13)[0])
         return dict(
-            t=t, tc=tc, A=math.pi * self.N / (4 * beta * (1 + q / 3)), q=q, phi=phi, B=0.14 * v**0.65 * self.N, s=s0,
+            t=t, tc=tc, A=math.pi * self.N / (4 * beta * (1 + q / 3)), q=q, along=lambda u: a2 * part(math.pi * u, w), s=s0,
             ride=v * tc / self.loop,
         ), 1 / f
 
@@ -83,12 +88,9 @@ class Drive:
             u = (t - foot["t"]) / foot["tc"]
             if u < -1e-12 or u > 1 + 1e-12:
                 continue
-            q, phi = foot["q"], foot["phi"]
+            q = foot["q"]
             N = foot["A"] * (math.sin(math.pi * u) + q * math.sin(3 * math.pi * u))
-            if u < phi:
-                F = foot["B"] * math.sin(math.pi * u / phi)
-            else:
-                F = -foot["B"] * phi / (1 - phi) * math.sin(math.pi * (u - phi) / (1 - phi))
+            F = foot["along"](u)
             s = foot["s"] + foot["ride"] * u
             n, sn, a, sa = n + N, sn + N * s, a + F, sa + F * s
         return n, sn, a, sa
@@ -180,7 +182,7 @@ class Drive:
         while t < duration - 1e-12:
             edges = [k for k in knots if k > t + 1e-9] + [next_strike]
             for foot in self.feet:
-                edges += [e for e in (foot["t"] + foot["phi"] * foot["tc"], foot["t"] + foot["tc"]) if e > t + 1e-9]
+                edges += [e for e in (foot["t"] + foot["tc"],) if e > t + 1e-9]
             end = min(edges)
             inside = [a for a in asked if a <= end + 1e-12]
             asked = asked[len(inside):]

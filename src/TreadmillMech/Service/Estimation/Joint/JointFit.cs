@@ -21,7 +21,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 
     // Squared length of the step still to be made, in standard deviations, at which it has settled; the second where
     // kinks or rounding allow no better.
-    private const double Settled = 1e-16;
+    private const double Settled = 1e-10;
     private const double NearlySettled = 1e-8;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>
@@ -34,9 +34,25 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
     internal static double Allowed => Math.Sqrt(NearlySettled);
 
     /// <summary>The fit; null where it does not settle.</summary>
-    internal JointSolution? Solve()
+    internal JointSolution? Solve() =>
+        Settle([.. unknowns.Select(u => u.Centre)]) is (var point, var at, var information)
+            ? new(unknowns, rows, point, at, information)
+            : null;
+
+    /// <summary>The most probable point from a start, and what was made least there; null where it does not settle.</summary>
+    internal (double[] Point, double Target)? Least(double[] start) =>
+        Settle(start) is (var point, var at, _) ? (point, Target(point, at, at)) : null;
+
+    /// <summary>What is made least, at a point.</summary>
+    internal double Sum(double[] point)
     {
-        double[] point = [.. unknowns.Select(u => u.Centre)];
+        RowPoint[] here = At(point);
+        return Target(point, here, here);
+    }
+
+    private (double[] Point, RowPoint[] At, Matrix<double> Information)? Settle(double[] start)
+    {
+        double[] point = start;
         RowPoint[] here = At(point);
         double damping = 0;
         for (int i = 0; i < MostSteps; i++)
@@ -55,7 +71,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
             Remaining = Math.Sqrt(Math.Max(0, decrement));
             if (decrement <= (i < FreeSteps ? Settled : NearlySettled))
             {
-                return new(unknowns, rows, point, here, information);
+                return (point, here, information);
             }
 
             double target = Target(point, here, here);
@@ -81,7 +97,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
             if (!moved)
             {
                 // No step leads down any further.
-                return decrement <= NearlySettled ? new(unknowns, rows, point, here, information) : null;
+                return decrement <= NearlySettled ? (point, here, information) : null;
             }
         }
 

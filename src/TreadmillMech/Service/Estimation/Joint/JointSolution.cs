@@ -24,6 +24,7 @@ internal sealed class JointSolution
         this.rows = rows;
         this.at = at;
         Unknowns = unknowns;
+        Smooth = rows;
         Covariance = information.Inverse();
         Point = point;
         SureCovariance = WithoutAmbiguous(information).Inverse();
@@ -32,6 +33,7 @@ internal sealed class JointSolution
             PassFailMoments moments = new(rows, at, information);
             (Point, Covariance) = moments.Around(point);
             foretold = moments.Foretold;
+            Smooth = moments.Smooth;
         }
 
         BroadCovariance = JointFit.PriorInformation(unknowns, broad: true).Inverse();
@@ -58,6 +60,9 @@ internal sealed class JointSolution
     internal double[] Point { get; }
 
     internal Matrix<double> Covariance { get; }
+
+    /// <summary>The rows, each pass or fail replaced by the normal factor that stands for it.</summary>
+    internal IReadOnlyList<VisitRow> Smooth { get; }
 
     /// <summary>Covariance of the broad priors alone.</summary>
     internal Matrix<double> BroadCovariance { get; }

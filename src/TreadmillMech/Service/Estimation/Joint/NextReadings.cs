@@ -11,6 +11,7 @@ internal sealed class NextReadings(Visit visit, VisitOptions options, VisitRows 
     private const double HighHeight = 0.05;
     private const double LeastSpeed = 0.1;
 
+    private readonly MachineWords say = new(visit);
     private readonly double mass = Si.Mass.ToSi(visit.TestDemand.Person.Mass);
     private readonly double speed = Si.Speed.ToSi(visit.TestDemand.Speed);
 
@@ -105,12 +106,11 @@ internal sealed class NextReadings(Visit visit, VisitOptions options, VisitRows 
             ofFriction += probability * Math.Pow(QuantityTable.Spread(after, friction), 2);
         }
 
-        (string how, string settles, int minutes, ImmutableArray<string> cautions) = Words(reading);
         return new()
         {
             Reading = reading,
-            Proposal = new(how, settles, minutes),
-            Cautions = cautions,
+            Proposal = Proposal(reading, say, ""),
+            Cautions = Words(reading, say).Cautions,
             MarginNow = QuantityTable.Spread(solution.Covariance, margin),
             MarginAfter = Math.Sqrt(ofMargin),
             FrictionNow = QuantityTable.Spread(solution.Covariance, friction),
@@ -147,61 +147,69 @@ internal sealed class NextReadings(Visit visit, VisitOptions options, VisitRows 
         return gradient;
     }
 
+    /// <summary>A reading in words, with what it is expected to bring.</summary>
+    internal static ReadingProposal Proposal(NextReading reading, MachineWords say, string gain)
+    {
+        (string how, string settles, int minutes, _) = Words(reading, say);
+        return new(how, settles, gain, minutes);
+    }
+
     private static (string How, string Settles, int Minutes, ImmutableArray<string> Cautions) Words(
-        NextReading reading
+        NextReading reading,
+        MachineWords say
     ) =>
         reading switch
         {
             NextReading.LowLift => (
-                "Lift test: full-width bar under the middle of the top strand, 30 mm up, rollers free.",
+                "Lift test: machine unplugged, full-width bar under the middle of the top strand, 30 mm up, rollers free.",
                 "The strand tension.",
                 2,
                 [Cautions.Unplug]
             ),
             NextReading.HighLift => (
-                "Lift test at 50 mm, rollers free.",
+                "Lift test at 50 mm, machine unplugged, rollers free.",
                 "The strand tension, and with a lift at 30 mm the belt's stiffness.",
                 2,
                 [Cautions.Unplug]
             ),
             NextReading.DeadWeightPull => (
-                "Dead-weight pull: belt drawn slowly by a scale, empty and with a known mass on it.",
+                "Dead-weight pull: machine unplugged, belt drawn slowly by a scale, empty and with a known mass on it.",
                 "The deck friction and the drag of the empty belt.",
                 5,
                 [Cautions.Unplug]
             ),
             NextReading.LockedPull => (
-                "Locked pull: motor held, belt pulled towards the console by a scale until something slides.",
+                "Locked pull: machine unplugged, motor held, belt pulled towards the console by a scale until something slides.",
                 "Which contact gives way first, and what it holds.",
                 5,
                 [Cautions.Unplug]
             ),
             NextReading.MotorCurrent => (
-                "Motor current by a zeroed direct-current clamp, unloaded and under the test user, hands off the rails.",
+                "Current of a direct-current motor by a zeroed clamp, unloaded and under a user within the plate, hands off the rails; by a qualified person.",
                 "The deck friction, where the motor constant is known.",
                 6,
                 [Cautions.Electrical, Cautions.TestUser, Cautions.Clear]
             ),
             NextReading.UnloadedPoints => (
-                "Voltage, current and speed of the motor, belt unloaded, at half and full test speed.",
+                "Voltage, current and speed of a direct-current motor, belt unloaded, at half and full test speed; by a qualified person.",
                 "The motor constant.",
                 5,
                 [Cautions.Electrical, Cautions.Clear]
             ),
             NextReading.MainsPower => (
-                "Mains power by a plug-in meter, unloaded and under the test user, hands off the rails.",
+                "Mains power by a plug-in meter, unloaded and under a user within the plate, hands off the rails.",
                 "The deck friction, as well as the drive's efficiency is known.",
                 4,
                 [Cautions.TestUser, Cautions.Key]
             ),
             NextReading.SlipTest => (
-                "Slip test under the test demand.",
+                $"Slip test under {say.TestDemand}.",
                 "On which side of 1 the lesser margin lies.",
                 2,
                 [Cautions.TestUser, Cautions.Key]
             ),
             _ => (
-                "Pitch of the drive belt's plucked span, hood open.",
+                "Pitch of the drive belt's plucked span: machine unplugged, hood open.",
                 "The tension of the drive belt.",
                 2,
                 [Cautions.Unplug]

@@ -16,12 +16,18 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
 {
     private const int MostSweeps = 200;
     private const double Share = 0.5;
-    private const double Settled = 1e-10;
+
+    // An outcome that was sure anyway says nothing.
+    private const double LeastPrecision = 1e-9;
+    private const double Settled = 1e-8;
 
     /// <summary>
     /// Distance of each outcome as all other rows foretell it, over the spread of both; by the place of its row.
     /// </summary>
     internal Dictionary<int, double> Foretold { get; } = [];
+
+    /// <summary>The rows with each outcome replaced by the normal factor that stands for it.</summary>
+    internal List<VisitRow> Smooth { get; } = [.. rows.Where(static r => !r.PassFail)];
 
     internal (double[] Mean, Matrix<double> Covariance) Around(double[] point)
     {
@@ -38,17 +44,20 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
             ofOthers -= pull[i] * slopes[i];
         }
 
-        Matrix<double> covariance = information.Inverse();
-        Vector<double> mean = Vector<double>.Build.Dense(point.Length);
+        // The sweeps go on among the distances alone: they are few, the unknowns many.
+        Matrix<double> broad = others.Inverse();
+        Matrix<double> all = Matrix<double>.Build.DenseOfRowVectors(slopes);
+        Matrix<double> spread = all * broad * all.Transpose();
+        Vector<double> start = all * (broad * ofOthers);
+        (Matrix<double> covariance, Vector<double> mean) = Sites(spread, start, precision, pull);
         double moved = 1;
         for (int sweep = 0; sweep < MostSweeps && moved > Settled; sweep++)
         {
             moved = 0;
             for (int i = 0; i < sites.Length; i++)
             {
-                double variance = slopes[i].DotProduct(covariance * slopes[i]);
-                double middle = slopes[i].DotProduct(mean);
-                (double newPrecision, double newPull) = Match(distance[i], variance, middle, precision[i], pull[i]);
+                double variance = covariance[i, i];
+                (double newPrecision, double newPull) = Match(distance[i], variance, mean[i], precision[i], pull[i]);
                 double share = sweep < 3 ? 1 : Share;
                 moved = Math.Max(moved, Math.Abs(newPrecision - precision[i]) * variance);
                 moved = Math.Max(moved, Math.Abs(newPull - pull[i]) * Math.Sqrt(variance));
@@ -56,26 +65,40 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
                 pull[i] += share * (newPull - pull[i]);
             }
 
-            Matrix<double> all = others.Clone();
-            Vector<double> sum = ofOthers.Clone();
-            for (int i = 0; i < sites.Length; i++)
-            {
-                all += precision[i] * slopes[i].OuterProduct(slopes[i]);
-                sum += pull[i] * slopes[i];
-            }
-
-            covariance = all.Inverse();
-            mean = covariance * sum;
+            (covariance, mean) = Sites(spread, start, precision, pull);
         }
 
         for (int i = 0; i < sites.Length; i++)
         {
-            double variance = slopes[i].DotProduct(covariance * slopes[i]);
-            (double before, double without) = Others(variance, slopes[i].DotProduct(mean), precision[i], pull[i]);
+            (double before, double without) = Others(covariance[i, i], mean[i], precision[i], pull[i]);
             Foretold[sites[i]] = (distance[i] + before) / Math.Sqrt(1 + without);
+            others += precision[i] * slopes[i].OuterProduct(slopes[i]);
+            ofOthers += pull[i] * slopes[i];
+            if (precision[i] > LeastPrecision)
+            {
+                double middle = distance[i] + (pull[i] / precision[i]);
+                Smooth.Add(new FactorRow(rows[sites[i]], middle, 1 / Math.Sqrt(precision[i])));
+            }
         }
 
-        return ([.. point.Select((x, i) => x + mean[i])], covariance);
+        Matrix<double> settled = others.Inverse();
+        Vector<double> off = settled * ofOthers;
+        return ([.. point.Select((x, i) => x + off[i])], settled);
+    }
+
+    /// <summary>Covariance and mean of the distances with the normal factors of all outcomes.</summary>
+    private static (Matrix<double> Covariance, Vector<double> Mean) Sites(
+        Matrix<double> spread,
+        Vector<double> start,
+        double[] precision,
+        double[] pull
+    )
+    {
+        Matrix<double> weight = Matrix<double>.Build.DenseOfDiagonalArray(precision);
+        Matrix<double> inverse = (Matrix<double>.Build.DenseIdentity(precision.Length) + (weight * spread)).Inverse();
+        Matrix<double> covariance = spread * inverse;
+        Vector<double> given = Vector<double>.Build.Dense(pull) - (weight * start);
+        return (covariance, start + (covariance * given));
     }
 
     /// <summary>Precision and pull of the normal factor that stands for an outcome, given all other rows.</summary>

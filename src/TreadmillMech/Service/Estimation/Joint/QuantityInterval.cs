@@ -4,5 +4,8 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// <param name="Lower">Its lower end.</param>
 /// <param name="Best">The most probable value.</param>
 /// <param name="Upper">Its upper end.</param>
-/// <remarks>Symmetric in the logarithm: the ends are the value divided and multiplied by the same factor.</remarks>
+/// <remarks>
+/// Symmetric in the logarithm, the value divided and multiplied by the same factor; but where the model bends within the
+/// interval, the ends are those of the profile likelihood, and one is further away than the other.
+/// </remarks>
 public sealed record QuantityInterval(Figure Lower, Figure Best, Figure Upper);

@@ -30,6 +30,19 @@ internal sealed class QuantityTable
     /// <summary>Value and standard uncertainty in SI units; no answer where the readings do not tell.</summary>
     internal Answer<Estimate<double>> Told(VisitQuantity quantity) => told[(int)quantity];
 
+    /// <summary>Ends of an interval of so many standard deviations of the logarithm; bent where the model bends.</summary>
+    internal (double Lower, double Upper) Ends(VisitQuantity quantity, double factor)
+    {
+        if (BentInterval.Of(Row(quantity)!.Value.Row, solution, factor) is (var lower, var upper))
+        {
+            return (Math.Exp(lower), Math.Exp(upper));
+        }
+
+        Estimate<double> straight = Told(quantity).Value;
+        double ratio = Math.Exp(factor * straight.StandardUncertainty / straight.Value);
+        return (straight.Value / ratio, straight.Value * ratio);
+    }
+
     private Answer<(double Value, string Unit, Vector<double> Gradient)> Find(VisitQuantity quantity)
     {
         if (Row(quantity) is not (var row, var unit))
@@ -37,6 +50,11 @@ internal sealed class QuantityTable
             return new Shortfall(Reason.NotOnThisMachine, quantity.ToString());
         }
 
+        return At(row, unit);
+    }
+
+    private (double Value, string Unit, Vector<double> Gradient) At(VisitRow row, string unit)
+    {
         JointFit.RowPoint at = JointFit.At(row, solution.Unknowns, solution.Point, 0);
         Vector<double> gradient = Vector<double>.Build.Dense(solution.Point.Length);
         for (int i = 0; i < at.Slopes.Length; i++)
@@ -47,19 +65,43 @@ internal sealed class QuantityTable
         return (at.Value, unit, gradient);
     }
 
-    private Answer<Estimate<double>> Tell(VisitQuantity quantity)
+    /// <summary>Margin of the running belt with further turns on both bolts.</summary>
+    internal Answer<Estimate<double>> MarginAfter(double turns) =>
+        Of(VisitQuantity.BeltMargin, Margin(rows.MarginCase(turns), static p => p.BeltMargin), "1");
+
+    /// <summary>Strand tension at rest with further turns on both bolts [N].</summary>
+    internal Answer<Estimate<double>> TensionAfter(double turns) =>
+        Of(VisitQuantity.RestTensionNow, TensionAt(rows.LengtheningAfter(turns)), "N");
+
+    /// <summary>A quantity at other turns: told where it is told now, so that a ladder has no gaps.</summary>
+    private Answer<Estimate<double>> Of(VisitQuantity quantity, VisitRow row, string unit)
     {
-        if (!At(quantity).Is(out (double Value, string Unit, Vector<double> Gradient) at))
+        if (!Told(quantity).Found)
         {
-            return At(quantity).Missing;
+            return Told(quantity).Missing;
         }
 
+        (double Value, string Unit, Vector<double> Gradient) at = At(row, unit);
+        return at.Value > 0
+            ? new Estimate<double>(at.Value, Spread(solution.Covariance, at.Gradient))
+            : new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, at.Value, unit);
+    }
+
+    private Answer<Estimate<double>> Tell(VisitQuantity quantity)
+    {
+        return At(quantity).Is(out (double Value, string Unit, Vector<double> Gradient) at)
+            ? Tell(quantity.ToString(), at)
+            : At(quantity).Missing;
+    }
+
+    private Answer<Estimate<double>> Tell(string name, (double Value, string Unit, Vector<double> Gradient) at)
+    {
         double spread = Spread(solution.Covariance, at.Gradient);
         double broad = Spread(solution.BroadCovariance, at.Gradient);
         double sure = Math.Max(spread, Spread(solution.SureCovariance, at.Gradient));
-        return !(at.Value > 0) ? new Shortfall(Reason.SlackBelt, quantity.ToString(), 0, at.Value, at.Unit)
+        return !(at.Value > 0) ? new Shortfall(Reason.SlackBelt, name, 0, at.Value, at.Unit)
             : sure > observedShare * broad
-                ? new Shortfall(Reason.NotObservable, quantity.ToString(), observedShare, sure / broad, "of the prior")
+                ? new Shortfall(Reason.NotObservable, name, observedShare, sure / broad, "of the prior")
             : new Estimate<double>(at.Value, spread);
     }
 
@@ -72,7 +114,7 @@ internal sealed class QuantityTable
         return quantity switch
         {
             VisitQuantity.RestTensionAsFound => (DerivedRow.Of(u.Tension), "N"),
-            VisitQuantity.RestTensionNow => (TensionNow(), "N"),
+            VisitQuantity.RestTensionNow => (TensionAt(rows.Lengthening), "N"),
             VisitQuantity.RelaxedForcePerWidth => (PerWidth(), "N/m"),
             VisitQuantity.DeckFrictionAsFound => (DerivedRow.Of(u.Deck[0]), "1"),
             VisitQuantity.DeckFrictionNow => (DerivedRow.Of(u.Deck[^1]), "1"),
@@ -95,10 +137,9 @@ internal sealed class QuantityTable
         };
     }
 
-    private DerivedRow TensionNow()
+    private DerivedRow TensionAt(double lengthening)
     {
         LoopGeometry loop = rows.Loop;
-        double lengthening = rows.Lengthening;
         return new(
             at => at[0] + LiftedLoop.Gain(loop, at[1], lengthening),
             rows.Unknowns.Tension,

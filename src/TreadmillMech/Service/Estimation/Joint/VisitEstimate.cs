@@ -178,13 +178,29 @@ public sealed class VisitEstimate
             {
                 string unit = table.At(quantity).Value.Unit is var si && si == "1" ? "" : si;
                 string name = quantity.ToString();
-                double factor = Math.Exp(Factor95 * told.StandardUncertainty / told.Value);
+                (double lower, double upper) = table.Ends(quantity, Factor95);
                 return new QuantityInterval(
-                    new(name, told.Value / factor, unit),
+                    new(name, Math.Min(lower, told.Value), unit),
                     new(name, told.Value, unit, told.StandardUncertainty),
-                    new(name, told.Value * factor, unit)
+                    new(name, Math.Max(upper, told.Value), unit)
                 );
             });
+
+    /// <summary>Margin of the running belt under the test demand, with further turns on both bolts.</summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The margin; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<Estimate<double>> BeltMarginAfter(double turns) =>
+        table.MarginAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)));
+
+    /// <summary>Strand tension of the running belt at rest, with further turns on both bolts.</summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The tension; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<Estimate<Force>> RestTensionAfter(double turns) =>
+        table
+            .TensionAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)))
+            .Then(told => new Estimate<Force>(Si.Force.FromSi(told.Value), Si.Force.FromSi(told.StandardUncertainty)));
 
     /// <summary>Correlation of two quantities in the estimate, -1 to 1: what one reading moves, moves both.</summary>
     /// <param name="first">One quantity.</param>

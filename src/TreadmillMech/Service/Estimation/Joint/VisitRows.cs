@@ -20,15 +20,18 @@ internal sealed class VisitRows
     private bool readSinceDriveBelt = true;
     private double left;
     private double right;
+    private double turnsSinceDrag;
+    private readonly bool[] slipping;
 
     internal VisitRows(Visit visit, VisitOptions options)
     {
         this.visit = visit;
         this.options = options;
         loop = new(visit.Machine);
-        Unknowns = new(visit.Machine, options);
         LeftOut = ReadingCheck.Refuse(visit, options);
         refused = [.. LeftOut.Select(r => r.Event)];
+        Unknowns = new(visit.Machine, options, OilyRoller());
+        slipping = SlippingAt.Of(visit, refused, options);
         Given();
         for (int i = 0; i < visit.Events.Length; i++)
         {
@@ -62,7 +65,10 @@ internal sealed class VisitRows
     internal double Lengthening => loop.Lengthening(left, right);
 
     /// <summary>The margin of the machine as it is now, under the test demand.</summary>
-    internal ModelCase MarginCase() => MarginCase(visit.TestDemand);
+    internal ModelCase MarginCase(double moreTurns = 0) => MarginCase(visit.TestDemand, moreTurns);
+
+    /// <summary>Loop length taken up with further turns on both bolts [m].</summary>
+    internal double LengtheningAfter(double moreTurns) => loop.Lengthening(left + moreTurns, right + moreTurns);
 
     internal RollerContact RunningBelt() =>
         new(
@@ -180,6 +186,7 @@ internal sealed class VisitRows
             case TakeUpAction { By: TurnedBy.Technician } turned:
                 left += turned.LeftTurns;
                 right += turned.RightTurns;
+                turnsSinceDrag += 0.5 * Math.Abs(turned.LeftTurns + turned.RightTurns);
                 break;
             case LubricateAction or CleanAction { Place: CleanedPlace.Deck }:
                 Work(ref readSinceDeck, Unknowns.ServiceDeck);
@@ -213,6 +220,12 @@ internal sealed class VisitRows
     {
         double? own = reading.RelativeUncertainty is { } stated ? Si.Ratio.ToSi(stated) : null;
         double scale = own ?? options.ScaleForce.Value;
+        if (turnsSinceDrag > 0 && reading is (PullReading or MotorCurrentReading or MainsPowerReading))
+        {
+            Unknowns.TurnBolts(turnsSinceDrag);
+            turnsSinceDrag = 0;
+        }
+
         switch (reading)
         {
             case LiftReading lift:
@@ -227,7 +240,7 @@ internal sealed class VisitRows
                 );
                 break;
             case MotorCurrentReading current:
-                ReadCurrent(index, current, own ?? options.MeterCurrent.Value);
+                ReadCurrent(index, current, Loaded(index, current.State, own ?? options.MeterCurrent.Value));
                 break;
             case MainsPowerReading power:
                 rows.Add(
@@ -236,7 +249,7 @@ internal sealed class VisitRows
                         Si.Power.ToSi(power.Power),
                         MassOn(power.State, power.UserMass),
                         Si.Speed.ToSi(power.BeltSpeed),
-                        own ?? options.MeterPower.Value
+                        Loaded(index, power.State, own ?? options.MeterPower.Value)
                     )
                 );
                 break;
@@ -392,6 +405,22 @@ internal sealed class VisitRows
         );
     }
 
+    /// <summary>
+    /// Whoever is on a belt that slips does not walk as usual, and holds on: what the motor takes then tells less.
+    /// </summary>
+    private double Loaded(int index, LoadState state, double relative) =>
+        state == LoadState.Loaded && slipping[index]
+            ? MeasurementLaws.RelativeUncertaintyOfTwo<Real>(relative, options.LoadWhileSlipping.Value)
+            : relative;
+
+    /// <summary>Whether the cloth showed lubricant on the drive roller before it was cleaned.</summary>
+    private bool OilyRoller() =>
+        visit
+            .Events.TakeWhile(static e => e is not CleanAction { Place: CleanedPlace.Rollers })
+            .Any(static e =>
+                e is WipeReading { Place: WipedPlace.DriveRoller, Trace: WipedTrace.Oil or WipedTrace.Film }
+            );
+
     private double MassOn(LoadState state, Mass? user) =>
         state == LoadState.Unloaded ? 0 : Si.Mass.ToSi(user ?? visit.TestDemand.Person.Mass);
 
@@ -411,12 +440,12 @@ internal sealed class VisitRows
         return new(in scenario, (left, right), map);
     }
 
-    private ModelCase MarginCase(Demand demand)
+    private ModelCase MarginCase(Demand demand, double moreTurns)
     {
         Scenario scenario = Scenario.Of(visit.Machine, demand);
         return new(
             in scenario,
-            (left, right),
+            (left + moreTurns, right + moreTurns),
             (Inputs.RestTension, Unknowns.Tension),
             (Inputs.BeltStiffness, Unknowns.Stiffness),
             (Inputs.DriveRollerFriction, Unknowns.Roller[^1]),

@@ -16,7 +16,7 @@ internal sealed class VisitUnknowns
     private readonly List<VisitUnknown> all = [];
     private readonly VisitOptions options;
 
-    internal VisitUnknowns(Treadmill machine, VisitOptions options)
+    internal VisitUnknowns(Treadmill machine, VisitOptions options, bool oilyRoller)
     {
         this.options = options;
         double width = Si.Length.ToSi(machine.Belt.Width);
@@ -41,9 +41,9 @@ internal sealed class VisitUnknowns
         Roller.Add(
             Log(
                 "DriveRollerFriction",
-                options.PriorRollerFriction.Value,
-                options.PriorRollerFrictionSpread,
-                machine.DriveRoller.Friction
+                (oilyRoller ? options.OilyRollerFriction : options.PriorRollerFriction).Value,
+                oilyRoller ? options.OilyRollerFrictionSpread : options.PriorRollerFrictionSpread,
+                oilyRoller ? null : machine.DriveRoller.Friction
             )
         );
         DcMotor? motor = machine.Motor;
@@ -142,6 +142,20 @@ internal sealed class VisitUnknowns
             {
                 Name = "BeltDrag" + after,
                 Spread = options.BeltDragChange.Value,
+                TiedTo = Drag[^1],
+            }
+        );
+        Drag.Add(all.Count - 1);
+    }
+
+    /// <summary>Bolts were turned: with the tension the drag of rollers and belt changes somewhat.</summary>
+    internal void TurnBolts(double turns)
+    {
+        all.Add(
+            all[Drag[^1]] with
+            {
+                Name = "BeltDrag" + After(Drag),
+                Spread = options.BeltDragChangeOfTurn.Value * turns,
                 TiedTo = Drag[^1],
             }
         );

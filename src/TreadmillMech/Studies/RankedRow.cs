@@ -1,0 +1,6 @@
+namespace TreadmillMech.Studies;
+
+/// <summary>A row of a batch that stands near one end of an output.</summary>
+/// <param name="Row">Its number, from 0; in a stream counted over all chunks.</param>
+/// <param name="Si">The output, SI.</param>
+public readonly record struct RankedRow(long Row, double Si);

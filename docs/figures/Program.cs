@@ -14,6 +14,13 @@ if (SkiaSharp.SKTypeface.FromFamilyName(Fonts.Default).FamilyName != Fonts.Defau
 
 string folder = args is [string given] ? given : Place.OfImages();
 Directory.CreateDirectory(folder);
+if (args.Length == 0)
+{
+    // The package's picture stands beside the logo that it is drawn from.
+    string images = Path.GetDirectoryName(folder)!;
+    File.WriteAllBytes(Path.Combine(images, "icon.png"), Icon.Of(File.ReadAllText(Path.Combine(images, "logo.svg"))));
+}
+
 foreach (Chart chart in AllFigures.Draw())
 {
     using IDisposable afterwards = chart;

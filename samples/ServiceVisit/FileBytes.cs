@@ -1,4 +1,4 @@
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 
 namespace TreadmillMech.Samples.ServiceVisit;
 
@@ -12,7 +12,7 @@ internal static class FileBytes
     internal static byte[]? Read(string name, out string trouble)
     {
         const string Expected = "expected a visit file that can be read, or a name that --list prints";
-        string shown = Problem.Printable(name);
+        string shown = FileProblem.Printable(name);
         try
         {
             using FileStream stream = new(name, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);

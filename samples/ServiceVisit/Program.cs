@@ -1,9 +1,9 @@
 using System.Text;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Compare;
 using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Html;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
@@ -68,11 +68,11 @@ internal static class Program
         }
 
         List<string> complaints = [];
-        List<VisitDocument> documents =
+        List<VisitFile> documents =
         [
             .. (request.Files.Count > 0 ? request.Files : [Bundled.Slipping])
                 .Select(name => VisitSource.Read(name, complaints))
-                .OfType<VisitDocument>(),
+                .OfType<VisitFile>(),
         ];
         if (complaints.Count > 0)
         {
@@ -84,14 +84,14 @@ internal static class Program
             : Reviewed(documents[0], request, output, errors);
     }
 
-    private static int Reviewed(VisitDocument document, Request request, TextWriter output, TextWriter errors)
+    private static int Reviewed(VisitFile document, Request request, TextWriter output, TextWriter errors)
     {
         VisitSheet sheet = VisitReview.Of(document.Visit);
         if (request.Html is { } page)
         {
             string trouble =
                 request.Files.Count > 0 && SameFile(page, request.Files[0])
-                    ? $"{Problem.Printable(page)}: found the visit file itself; expected another name for the page."
+                    ? $"{FileProblem.Printable(page)}: found the visit file itself; expected another name for the page."
                     : WholeFile.Write(page, VisitPage.Of(document, sheet));
             if (trouble.Length > 0)
             {
@@ -101,7 +101,7 @@ internal static class Program
 
         output.Write(
             request.Json ? JsonSheet.Of(document.MachineName, sheet, Forecast(document, sheet))
-            : request.Html is { } written ? $"Page written: {Problem.Printable(written)}\n"
+            : request.Html is { } written ? $"Page written: {FileProblem.Printable(written)}\n"
             : TextSheet.Of(document.MachineName, sheet, Forecast(document, sheet))
         );
         if (request is { Files.Count: 0, Json: false, Html: null })
@@ -115,16 +115,10 @@ internal static class Program
         return Done;
     }
 
-    private static StepForecast Forecast(VisitDocument document, VisitSheet sheet) =>
+    private static StepForecast Forecast(VisitFile document, VisitSheet sheet) =>
         StepForecast.Of(document.Visit, sheet, document.Dynamics);
 
-    private static int Compared(
-        VisitDocument then,
-        VisitDocument now,
-        Request request,
-        TextWriter output,
-        TextWriter errors
-    )
+    private static int Compared(VisitFile then, VisitFile now, Request request, TextWriter output, TextWriter errors)
     {
         IReadOnlyList<string> reasons = Comparable.Against(then, now);
         if (reasons.Count > 0)

@@ -1,4 +1,4 @@
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 
 namespace TreadmillMech.Samples.ServiceVisit;
 
@@ -44,7 +44,7 @@ internal sealed record Request(IReadOnlyList<string> Files, bool Compare, bool J
                     asked = asked with { Compare = true };
                     break;
                 case var option when IsOption(option):
-                    mistake = $"Found the option {Problem.Printable(option)}, which is not known.";
+                    mistake = $"Found the option {FileProblem.Printable(option)}, which is not known.";
                     return null;
                 default:
                     files.Add(args[i]);

@@ -1,4 +1,4 @@
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 
 namespace TreadmillMech.Samples.ServiceVisit;
 
@@ -6,7 +6,7 @@ namespace TreadmillMech.Samples.ServiceVisit;
 internal static class VisitSource
 {
     /// <summary>The visit; null where it was refused, and then the complaints say why.</summary>
-    internal static VisitDocument? Read(string name, List<string> complaints)
+    internal static VisitFile? Read(string name, List<string> complaints)
     {
         string? bundled = File.Exists(name) ? null : Bundled.Find(name);
         byte[]? bytes = bundled is null ? FileBytes.Read(name, out string trouble) : Bundled.Read(bundled, out trouble);
@@ -16,13 +16,8 @@ internal static class VisitSource
             return null;
         }
 
-        Problems problems = new();
-        VisitDocument? document = VisitReader.Read(bytes, problems);
-        if (document is null)
-        {
-            complaints.AddRange(problems.Describe(name));
-        }
-
-        return document;
+        Parsed<VisitFile> parsed = VisitFile.ReadUtf8(bytes);
+        complaints.AddRange(parsed.Describe(name));
+        return parsed.Is(out VisitFile? file) ? file : null;
     }
 }

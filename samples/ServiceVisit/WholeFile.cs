@@ -1,5 +1,5 @@
 using System.Text;
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 
 namespace TreadmillMech.Samples.ServiceVisit;
 
@@ -12,7 +12,7 @@ internal static class WholeFile
     /// <summary>What stood in the way; empty where the file is written.</summary>
     internal static string Write(string name, string text)
     {
-        string shown = Problem.Printable(name);
+        string shown = FileProblem.Printable(name);
         string? beside = null;
         try
         {

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech;
 
 /// <summary>What is asked of the machine: a person, a speed, an incline, where and how the foot lands.</summary>
-public sealed record Demand
+public sealed partial record Demand
 {
     /// <summary>The person.</summary>
     /// <exception cref="ArgumentNullException">The person is null.</exception>

@@ -17,7 +17,7 @@ namespace TreadmillMech;
 /// on the deck in double support.
 /// </para>
 /// </remarks>
-public readonly struct OperatingPoint : IEquatable<OperatingPoint>
+public readonly partial struct OperatingPoint : IEquatable<OperatingPoint>
 {
     // Outputs under a common rule, as bits.
     private static readonly ulong OnRest = Outputs.TensionNow.Bit;

@@ -8,7 +8,7 @@ namespace TreadmillMech;
 /// <param name="Needed">The number that would be needed; 0 where no number applies.</param>
 /// <param name="Available">The number that is there; 0 where no number applies.</param>
 /// <param name="Unit">Unit of both numbers; empty where no number applies.</param>
-public readonly record struct Shortfall(Reason Why, string About, double Needed, double Available, string Unit)
+public readonly partial record struct Shortfall(Reason Why, string About, double Needed, double Available, string Unit)
 {
     /// <summary>A shortfall without numbers.</summary>
     /// <param name="why">The reason.</param>

@@ -8,7 +8,7 @@ namespace TreadmillMech;
 /// What is not known in the field is left null, and stays unknown: an answer that needs it says so, by name, instead of
 /// guessing. Left and right are seen by the user facing the console.
 /// </remarks>
-public sealed record Treadmill
+public sealed partial record Treadmill
 {
     internal const double MostBeltDrag = 500;
 

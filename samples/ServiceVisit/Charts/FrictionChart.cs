@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 

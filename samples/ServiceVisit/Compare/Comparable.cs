@@ -1,6 +1,6 @@
 using System.Globalization;
+using TreadmillMech.Json;
 using TreadmillMech.Parts;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using UnitsNet;
 
 namespace TreadmillMech.Samples.ServiceVisit.Compare;
@@ -15,7 +15,7 @@ internal static class Comparable
     // Two rulers on one machine agree to about this; another model differs by more.
     private const double SameLength = 0.01;
 
-    internal static IReadOnlyList<string> Against(VisitDocument then, VisitDocument now)
+    internal static IReadOnlyList<string> Against(VisitFile then, VisitFile now)
     {
         Treadmill a = then.Visit.Machine;
         Treadmill b = now.Visit.Machine;
@@ -45,7 +45,7 @@ internal static class Comparable
                 Words("driveBelt.tensioning", a.Tensioning == b.Tensioning, $"{a.Tensioning}", $"{b.Tensioning}"),
             ];
 
-    private static string? Days(VisitDocument then, VisitDocument now) =>
+    private static string? Days(VisitFile then, VisitFile now) =>
         then.Visit.Day is { } first && now.Visit.Day is { } second && second < first
             ? $"day: {DayText.Of(first)}, then {DayText.Of(second)}; the earlier visit is given first"
             : null;
@@ -65,7 +65,7 @@ internal static class Comparable
     private static string Millimeters(Length length) => $"{new Service.Figure("", length.Millimeters, "mm")}";
 
     private static string? Words(string name, bool same, string a, string b) =>
-        same ? null : $"{name}: {Problem.Printable(a)} in the first, {Problem.Printable(b)} in the second";
+        same ? null : $"{name}: {FileProblem.Printable(a)} in the first, {FileProblem.Printable(b)} in the second";
 
     /// <summary>A name as it is meant: capitals and spaces are typed in many ways.</summary>
     private static string Plain(string name) => string.Concat(name.Where(char.IsLetterOrDigit)).ToUpperInvariant();

@@ -1,6 +1,6 @@
 using System.Text.Json;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 
@@ -25,7 +25,7 @@ internal static class CompareJson
             json.WriteString("makerFirst", comparison.Now.MakerFirst);
         });
 
-    private static void Visit(Utf8JsonWriter json, string name, VisitDocument document, VisitSheet sheet)
+    private static void Visit(Utf8JsonWriter json, string name, VisitFile document, VisitSheet sheet)
     {
         json.WriteStartObject(name);
         if (document.Visit.Day is { } day)

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 
@@ -53,10 +53,10 @@ internal static class CompareText
             _ => change.Why,
         };
 
-    private static string Given(VisitDocument document) =>
+    private static string Given(VisitFile document) =>
         BudgetText.Turns(BoltTurns.By(TurnedBy.Technician, document.Visit));
 
-    private static void Verdict(Page page, string when, VisitDocument document, VisitSheet sheet)
+    private static void Verdict(Page page, string when, VisitFile document, VisitSheet sheet)
     {
         string day = document.Visit.Day is { } then ? $", {DayText.Of(then)}" : "";
         page.Paragraph(sheet.VerdictText, 2, $"{when}{day}: ");

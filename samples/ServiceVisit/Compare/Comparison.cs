@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
@@ -8,9 +8,9 @@ namespace TreadmillMech.Samples.ServiceVisit.Compare;
 /// <summary>Two visits to one machine, side by side.</summary>
 internal sealed record Comparison
 {
-    public required VisitDocument First { get; init; }
+    public required VisitFile First { get; init; }
 
-    public required VisitDocument Second { get; init; }
+    public required VisitFile Second { get; init; }
 
     public required VisitSheet Then { get; init; }
 
@@ -27,7 +27,7 @@ internal sealed record Comparison
     /// <summary>Findings of the second visit that the first did not have.</summary>
     public required ImmutableArray<Finding> New { get; init; }
 
-    internal static Comparison Of(VisitDocument first, VisitDocument second)
+    internal static Comparison Of(VisitFile first, VisitFile second)
     {
         VisitSheet then = VisitReview.Of(first.Visit);
         VisitSheet now = VisitReview.Of(second.Visit);

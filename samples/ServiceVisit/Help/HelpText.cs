@@ -1,5 +1,5 @@
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Units;
 
 namespace TreadmillMech.Samples.ServiceVisit.Help;
 
@@ -47,19 +47,15 @@ internal static class HelpText
                 2
             );
             page.Heading("Fields (* must be there)");
-            foreach ((string name, string fields) in FieldList.All)
+            foreach ((string name, string fields) in FieldList.All())
             {
                 page.Row([29, 67], name, fields);
             }
 
             page.Heading("Units");
-            foreach (UnitTable table in UnitTables.All.Where(static table => table.Units.Any(Named)))
+            foreach (FormatUnits units in VisitFile.Units.Where(static units => !units.Symbols.IsEmpty))
             {
-                page.Row(
-                    [29, 67],
-                    table.Kind,
-                    string.Join(", ", table.Units.Where(Named).Select(static u => u.Symbol))
-                );
+                page.Row([29, 67], units.Kind, string.Join(", ", units.Symbols));
             }
 
             page.Heading("A complete example");
@@ -77,6 +73,4 @@ internal static class HelpText
         "Electrical readings are for qualified people.",
         "The maker's manual, local codes and licensed practice come first. A sheet is no statement of conformity.",
     ];
-
-    private static bool Named(Unit unit) => unit.Symbol.Length > 0;
 }

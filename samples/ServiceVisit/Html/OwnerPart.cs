@@ -1,4 +1,4 @@
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 /// <summary>The owner's part: what it means to them, without forces or probabilities.</summary>
 internal static class OwnerPart
 {
-    internal static void Write(Markup page, VisitDocument document, VisitSheet sheet)
+    internal static void Write(Markup page, VisitFile document, VisitSheet sheet)
     {
         page.Open("section", ("class", "page"), ("id", "owner"));
         page.Element("h2", "For the owner");

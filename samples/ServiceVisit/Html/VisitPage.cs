@@ -1,5 +1,5 @@
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 
@@ -8,7 +8,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 /// <summary>The sheet as one page for a browser or for paper. It needs no network and no script.</summary>
 internal static class VisitPage
 {
-    internal static string Of(VisitDocument document, VisitSheet sheet)
+    internal static string Of(VisitFile document, VisitSheet sheet)
     {
         Markup page = new();
         page.Raw("<!DOCTYPE html>\n");

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>A rolling bearing of a roller.</summary>
-public sealed record Bearing
+public sealed partial record Bearing
 {
     /// <summary>Whether it runs on balls; otherwise on rollers.</summary>
     public bool Balls { get; init; } = true;

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The loaded part of a take-up bolt as a spring.</summary>
-public sealed record BoltRod
+public sealed partial record BoltRod
 {
     /// <summary>Length of bolt under load, from head or nut to the nut of the axle, 5 mm to 0.5 m.</summary>
     /// <exception cref="OutOfRangeException">The length is outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The face under the head or nut of a bolt, or a washer there, that rubs while the bolt turns.</summary>
-public sealed record Collar
+public sealed partial record Collar
 {
     /// <summary>Mean diameter of the rubbing face, 3 mm to 80 mm: half of hole and outer edge together.</summary>
     /// <exception cref="OutOfRangeException">The diameter is outside the range.</exception>

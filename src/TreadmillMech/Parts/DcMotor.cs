@@ -5,7 +5,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>A permanent-magnet direct-current motor and the limits of its controller.</summary>
-public sealed record DcMotor
+public sealed partial record DcMotor
 {
     /// <summary>Motor constant, 0.02 to 5 V s/rad; null where unknown. Plates are often wrong: measure it unloaded.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The constant is outside the range.</exception>

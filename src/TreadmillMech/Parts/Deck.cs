@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The deck under the running belt.</summary>
-public sealed record Deck
+public sealed partial record Deck
 {
     internal const double LeastFriction = 0.02;
     internal const double MostFriction = 1;

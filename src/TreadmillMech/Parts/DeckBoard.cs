@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The deck as a board between two supports.</summary>
-public sealed record DeckBoard
+public sealed partial record DeckBoard
 {
     /// <summary>Thickness, 5 mm to 60 mm.</summary>
     /// <exception cref="OutOfRangeException">The thickness is outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>How belt and deck warm by the friction between them. Found from a run with a thermometer.</summary>
-public sealed record DeckThermal
+public sealed partial record DeckThermal
 {
     /// <summary>Heat capacity of the running belt, 100 J/K to 50 kJ/K: about 1.5 kJ/K for each kilogram (from memory).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The capacity is outside the range.</exception>

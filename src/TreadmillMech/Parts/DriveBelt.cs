@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The ribbed belt between motor and drive roller.</summary>
-public sealed record DriveBelt
+public sealed partial record DriveBelt
 {
     /// <summary>How it is tensioned; a machine without a drive belt has no such part.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is direct drive, or not defined.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>What decides how the speeds of a machine change, beyond what its operating point needs.</summary>
-public sealed record DriveDynamics
+public sealed partial record DriveDynamics
 {
     /// <summary>Moment of inertia of the motor with its pulley and flywheel, 1e-6 to 1 kg m2.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The moment is outside the range.</exception>

@@ -6,7 +6,7 @@ namespace TreadmillMech.Parts;
 
 /// <summary>A three-phase induction motor on an inverter, as the equivalent circuit of one star-connected phase.</summary>
 /// <remarks>Reactances are those at the rated frequency; at another they go with it. Iron loss counts as rotational loss.</remarks>
-public sealed record InductionMotor
+public sealed partial record InductionMotor
 {
     internal const double LeastSlip = 1e-6;
 

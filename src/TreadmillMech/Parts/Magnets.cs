@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>What warm magnets do to the motor constant.</summary>
-public sealed record Magnets
+public sealed partial record Magnets
 {
     /// <summary>Flux lost for each kelvin, 0 to 1 %; about 0.2 % for ferrite, from memory.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The loss is outside the range.</exception>

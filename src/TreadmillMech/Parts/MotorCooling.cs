@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>How a motor gives off its heat. Rarely on a plate: found from a run until the temperature stands.</summary>
-public sealed record MotorCooling
+public sealed partial record MotorCooling
 {
     /// <summary>Heat given off at standstill for each kelvin, 0.05 to 50 W/K.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

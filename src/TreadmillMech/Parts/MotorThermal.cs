@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>How a motor warms: the winding in its housing with the magnets, and the housing in the air.</summary>
-public sealed record MotorThermal
+public sealed partial record MotorThermal
 {
     /// <summary>How the housing gives off heat.</summary>
     /// <exception cref="ArgumentNullException">The part is null.</exception>

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The person on the belt.</summary>
-public sealed record Person
+public sealed partial record Person
 {
     /// <summary>Mass, 10 kg to 350 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>What the maker's plate or manual says; it comes before any number of this library.</summary>
-public sealed record Plate
+public sealed partial record Plate
 {
     /// <summary>Largest mass of a user, 50 kg to 350 kg; null where the plate is silent.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside the range.</exception>

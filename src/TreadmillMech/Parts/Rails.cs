@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>Hands on the rails.</summary>
-public sealed record Rails
+public sealed partial record Rails
 {
     /// <summary>Share of the weight that the hands carry, 0 to 90 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>A roller of the running belt.</summary>
-public sealed record Roller
+public sealed partial record Roller
 {
     internal const double LeastFriction = 0.02;
     internal const double MostFriction = 1.5;

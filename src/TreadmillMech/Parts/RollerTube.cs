@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The tube of a roller as a beam between its bearings.</summary>
-public sealed record RollerTube
+public sealed partial record RollerTube
 {
     /// <summary>Outside diameter of the tube that carries, 15 mm to 200 mm; a sleeve of rubber does not count.</summary>
     /// <exception cref="OutOfRangeException">The diameter is outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The running belt.</summary>
-public sealed record RunningBelt
+public sealed partial record RunningBelt
 {
     /// <summary>Width, 0.2 m to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The width is outside the range.</exception>

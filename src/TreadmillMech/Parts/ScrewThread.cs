@@ -11,7 +11,7 @@ namespace TreadmillMech.Parts;
 /// By designation with <see cref="Parse"/>, or from a measured lead with <see cref="FromMeasuredLead"/>: turn the bolt
 /// ten times, measure the travel, divide by ten.
 /// </remarks>
-public sealed record ScrewThread
+public sealed partial record ScrewThread
 {
     /// <summary>What <see cref="Parse"/> accepts, in words.</summary>
     internal const string AcceptedForms =

@@ -6,7 +6,7 @@ namespace TreadmillMech.Parts;
 /// The speed controller of a drive: a PI controller that asks for a current, and a loop that brings the current there.
 /// </summary>
 /// <remarks>Gains are rarely on a plate. They are found by matching a recorded speed, or asked from the maker.</remarks>
-public sealed record SpeedController
+public sealed partial record SpeedController
 {
     /// <summary>Where the speed is measured.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>

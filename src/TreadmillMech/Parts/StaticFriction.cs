@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>Friction of belt on deck at rest, and how fast it falls to the kinetic one.</summary>
-public sealed record StaticFriction
+public sealed partial record StaticFriction
 {
     /// <summary>Friction at rest, 0.02 to 1.</summary>
     /// <exception cref="OutOfRangeException">The friction is outside the range.</exception>

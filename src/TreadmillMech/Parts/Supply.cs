@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The mains and what stands between them and the motor.</summary>
-public sealed record Supply
+public sealed partial record Supply
 {
     /// <summary>Mains voltage, root mean square, 80 to 300 V.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is outside the range.</exception>

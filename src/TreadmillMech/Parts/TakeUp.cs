@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>The take-up: the bolts that tighten and centre the running belt.</summary>
-public sealed record TakeUp
+public sealed partial record TakeUp
 {
     internal const double MostTurns = 20;
 

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Parts;
 
 /// <summary>How one face wears on its mate. From a test of just this pair: coefficients of others are off by tens.</summary>
-public sealed record WearPair
+public sealed partial record WearPair
 {
     /// <summary>Wear coefficient, 0 to 0.01.</summary>
     /// <exception cref="OutOfRangeException">The coefficient is outside the range.</exception>

@@ -7,7 +7,7 @@ namespace TreadmillMech.Service;
 /// A trend holds as long as use stays as it was. What waiting costs in wear is not told in millimetres: the wear coefficient
 /// of a belt on a deck is not known in the field; friction work for each area is the measure that compares.
 /// </remarks>
-public sealed record DueDate
+public sealed partial record DueDate
 {
     /// <summary>Day on which the fitted trend of friction reaches its limit; no answer where no trend is known.</summary>
     public required Answer<DateOnly> ByTrend { get; init; }

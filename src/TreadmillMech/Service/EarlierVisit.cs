@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service;
 
 /// <summary>What an earlier visit to the same machine left: the best reference there is for this one.</summary>
-public sealed record EarlierVisit
+public sealed partial record EarlierVisit
 {
     /// <summary>Day of that visit.</summary>
     public required DateOnly Day { get; init; }

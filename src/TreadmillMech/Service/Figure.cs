@@ -7,7 +7,7 @@ namespace TreadmillMech.Service;
 /// <param name="Value">The value, in the unit.</param>
 /// <param name="Unit">The unit; empty for a plain number.</param>
 /// <param name="StandardUncertainty">Standard uncertainty in the same unit; null where it has none of its own.</param>
-public sealed record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
+public sealed partial record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
 {
     /// <summary>Value, uncertainty and unit with sensible digits, invariant.</summary>
     public override string ToString()

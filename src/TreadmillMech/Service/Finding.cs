@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace TreadmillMech.Service;
 
 /// <summary>Something found at a visit: what, how grave, the number and its limit, what to do, what to expect.</summary>
-public sealed record Finding
+public sealed partial record Finding
 {
     /// <summary>What it is about.</summary>
     public required Subject Subject { get; init; }

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace TreadmillMech.Service;
 
 /// <summary>One thing to do: the action, what the retest should show, when to stop, how to undo it.</summary>
-public sealed record NextStep
+public sealed partial record NextStep
 {
     /// <summary>What to do.</summary>
     public required string Action { get; init; }

@@ -7,7 +7,7 @@ namespace TreadmillMech.Service;
 /// <param name="Probability">Its probability by the readings, taken that one cause is behind them, 0 to 1.</param>
 /// <param name="For">Evidence that raises it, the strongest first.</param>
 /// <param name="Against">Evidence that lowers it, the strongest first.</param>
-public sealed record RankedCause(
+public sealed partial record RankedCause(
     Cause Cause,
     double Probability,
     ImmutableArray<string> For,

@@ -5,4 +5,4 @@ namespace TreadmillMech.Service;
 /// <param name="Settles">What it settles.</param>
 /// <param name="Gain">What it is expected to bring, in words; empty where that cannot be told beforehand.</param>
 /// <param name="Minutes">How long it takes, common practice.</param>
-public sealed record ReadingProposal(string Reading, string Settles, string Gain, int Minutes);
+public sealed partial record ReadingProposal(string Reading, string Settles, string Gain, int Minutes);

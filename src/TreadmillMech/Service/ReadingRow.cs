@@ -7,7 +7,7 @@ namespace TreadmillMech.Service;
 /// <param name="AsFound">First value of the visit; null where there is none.</param>
 /// <param name="AsLeft">Value after the last action that changes it; null where it was not read again.</param>
 /// <param name="Reference">What it is held against; null where there is nothing.</param>
-public sealed record ReadingRow(
+public sealed partial record ReadingRow(
     ReadingKind Kind,
     string Name,
     string Unit,

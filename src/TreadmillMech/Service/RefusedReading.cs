@@ -4,4 +4,4 @@ namespace TreadmillMech.Service;
 /// <param name="Event">Its place among the events of the visit, from 0.</param>
 /// <param name="Name">What kind of reading it is.</param>
 /// <param name="Why">Why it cannot be used, and what to do instead.</param>
-public sealed record RefusedReading(int Event, string Name, string Why);
+public sealed partial record RefusedReading(int Event, string Name, string Why);

@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service;
 
 /// <summary>How far the running belt may still be tightened at this visit.</summary>
-public sealed record TensionBudget
+public sealed partial record TensionBudget
 {
     /// <summary>Turns given to both bolts in this visit, net mean of left and right.</summary>
     public required double TurnsThisVisit { get; init; }

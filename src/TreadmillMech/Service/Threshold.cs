@@ -5,7 +5,7 @@ namespace TreadmillMech.Service;
 /// <param name="Value">The limit, in the unit.</param>
 /// <param name="Unit">The unit; empty for a plain number.</param>
 /// <param name="Source">Where it comes from, or "common practice, no source".</param>
-public sealed record Threshold(string Name, double Value, string Unit, string Source)
+public sealed partial record Threshold(string Name, double Value, string Unit, string Source)
 {
     /// <summary>The same limit of a share, in per cent.</summary>
     internal Threshold InPercent() => new(Name, 100 * Value, "%", Source);

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service;
 
 /// <summary>How a machine is used, on the mean.</summary>
-public sealed record Usage
+public sealed partial record Usage
 {
     /// <summary>Running time in a day, averaged over all days, 1 minute to 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

@@ -5,7 +5,7 @@ using TreadmillMech.Service.Events;
 namespace TreadmillMech.Service;
 
 /// <summary>A visit to one machine: what is known of it, and what was read and done, in order.</summary>
-public sealed record Visit
+public sealed partial record Visit
 {
     /// <summary>The machine as its plate and ruler tell; what readings of the visit find is not filled in here.</summary>
     /// <exception cref="ArgumentNullException">The machine is null.</exception>

@@ -4,7 +4,7 @@ namespace TreadmillMech.Service;
 
 /// <summary>What a visit comes to: verdict, safety, next steps, findings, readings, tension budget.</summary>
 /// <remarks>A result is never a statement that a machine conforms to a standard.</remarks>
-public sealed record VisitSheet
+public sealed partial record VisitSheet
 {
     /// <summary>What may be done with the machine as it was left.</summary>
     public required Verdict Verdict { get; init; }

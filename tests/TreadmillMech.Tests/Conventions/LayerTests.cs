@@ -51,7 +51,7 @@ public sealed partial class LayerTests
             int own = Layers.Of(folder, name);
             string[] above =
             [
-                .. ((string[])["Laws", "Model", "Parts", "Service", "Studies"]).Where(space =>
+                .. ((string[])["Laws", "Model", "Parts", "Service", "Studies", "Json"]).Where(space =>
                     Layers.Of(space, "") > own
                 ),
             ];

@@ -32,6 +32,7 @@ internal static class Layers
         "Machine",
         "Studies",
         "Above",
+        "Json",
     ];
 
     /// <summary>Layer of a file or type by its folder or namespace below the root, and its name.</summary>

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using TreadmillMech.Samples.ServiceVisit.Reading;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 using TreadmillMech.Tests.Transient;
@@ -65,9 +65,7 @@ public sealed class ForecastTests
     [Fact]
     public void TheFileIsRead()
     {
-        Problems problems = new();
-        VisitDocument document = VisitReader.Read(System.Text.Encoding.UTF8.GetBytes(WithDynamics), problems)!;
-        Assert.True(problems.None);
+        VisitFile document = VisitReaderTests.Read(WithDynamics);
         Assert.Equal(0.01, document.Dynamics!.MotorInertia.KilogramSquareMeters, 1e-15);
         Assert.Equal(0.002, document.Dynamics.ArmatureInductance.Henries, 1e-15);
         Assert.Equal(SpeedSensor.DriveRoller, document.Dynamics.Controller.Sensor);
@@ -80,7 +78,7 @@ public sealed class ForecastTests
         Sample.Outcome bad = Sample.RunOn(WithDynamics.Replace("\"2 mH\"", "\"2 mA\"", StringComparison.Ordinal));
         Assert.Equal(2, bad.Code);
         Assert.Contains("armatureInductance", bad.Errors, StringComparison.Ordinal);
-        Assert.Contains("mH, H or uH", bad.Errors, StringComparison.Ordinal);
+        Assert.Contains("mH, H, uH or µH", bad.Errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,6 +1,6 @@
+using TreadmillMech.Json.Shapes;
 using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Printing;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 
@@ -72,10 +72,10 @@ public sealed class FurtherReadingTests
     [Fact]
     public void EveryMemberHasItsWordInTheFile()
     {
-        AssertWords<Symptom>(WordTables.Symptoms.Words);
-        AssertWords<WarmPlace>(WordTables.WarmPlaces.Words);
-        AssertWords<BoltFeel>(WordTables.BoltFeels.Words);
-        AssertWords<TurnedBy>(WordTables.Hands.Words);
+        AssertWords<Symptom>(WordTables.Symptoms.Choices);
+        AssertWords<WarmPlace>(WordTables.WarmPlaces.Choices);
+        AssertWords<BoltFeel>(WordTables.BoltFeels.Choices);
+        AssertWords<TurnedBy>(WordTables.Turners.Choices);
     }
 
     [Fact]
@@ -92,7 +92,6 @@ public sealed class FurtherReadingTests
     private static TEvent One<TEvent>()
         where TEvent : VisitEvent => Assert.Single(Example.Events.OfType<TEvent>());
 
-    private static void AssertWords<T>(string words)
-        where T : struct, Enum =>
-        Assert.Equal(Enum.GetNames<T>().Select(static name => $"\"{Words.Spaced(name)}\""), words.Split(", "));
+    private static void AssertWords<T>(IEnumerable<string> words)
+        where T : struct, Enum => Assert.Equal(Enum.GetNames<T>().Select(Words.Spaced), words);
 }

@@ -1,10 +1,10 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Xml.Linq;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Html;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
@@ -195,7 +195,7 @@ public sealed class FuzzTests
     }
 
     /// <summary>Whatever is printed can be drawn as well.</summary>
-    private static void AssertDrawn(VisitDocument document)
+    private static void AssertDrawn(VisitFile document)
     {
         string page = VisitPage.Of(document, VisitReview.Of(document.Visit));
         Assert.NotNull(XDocument.Parse(page[page.IndexOf("<html", StringComparison.Ordinal)..]).Root);
@@ -207,15 +207,14 @@ public sealed class FuzzTests
     /// <summary>Whether the file was taken; where it was not, there is a reason with a place.</summary>
     private static bool ReadOrRefused(byte[] bytes)
     {
-        Problems problems = new();
-        bool taken = VisitReader.Read(bytes, problems) is not null;
-        Assert.NotEqual(taken, !problems.None);
+        Parsed<VisitFile> parsed = VisitFile.ReadUtf8(bytes);
+        Assert.Equal(parsed.Found, parsed.Problems.IsEmpty);
         Assert.All(
-            problems.Describe("visit.json"),
+            parsed.Describe("visit.json"),
             static line =>
                 Assert.Matches(@"^visit\.json, line [0-9]+, \$.*: found .+; expected .+\.$|^[0-9]+ more", line)
         );
-        return taken;
+        return parsed.Found;
     }
 
     private static IEnumerable<(JsonObject Owner, string Key)> Fields(JsonNode node) =>

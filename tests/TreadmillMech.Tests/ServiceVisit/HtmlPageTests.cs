@@ -1,9 +1,9 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Help;
 using TreadmillMech.Samples.ServiceVisit.Html;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Tests.ServiceVisit;
@@ -107,7 +107,7 @@ public sealed partial class HtmlPageTests
     [MemberData(nameof(Visits))]
     public void EverythingOfTheSheetIsOnThePage(string name)
     {
-        VisitDocument document = VisitReaderTests.Read(Text(name));
+        VisitFile document = VisitReaderTests.Read(Text(name));
         VisitSheet sheet = VisitReview.Of(document.Visit);
         XElement root = Parsed(VisitPage.Of(document, sheet));
         string technician = Part(root, "technician").Value;
@@ -143,7 +143,7 @@ public sealed partial class HtmlPageTests
     {
         const string Hostile = "<script>alert(1)</script> & \\\"q\\\" '";
         string json = Sample.Change(Sample.Slipping, "Larkspur 12 (invented)", Hostile).Text;
-        VisitDocument document = VisitReaderTests.Read(json);
+        VisitFile document = VisitReaderTests.Read(json);
         string page = VisitPage.Of(document, VisitReview.Of(document.Visit));
         XElement root = Parsed(page);
         Assert.Empty(root.Descendants("script"));
@@ -156,7 +156,7 @@ public sealed partial class HtmlPageTests
 
     private static string Page(string name)
     {
-        VisitDocument document = VisitReaderTests.Read(Text(name));
+        VisitFile document = VisitReaderTests.Read(Text(name));
         return VisitPage.Of(document, VisitReview.Of(document.Visit));
     }
 

@@ -1,7 +1,7 @@
 using System.Text;
+using TreadmillMech.Json;
 using TreadmillMech.Parts;
 using TreadmillMech.Samples.ServiceVisit.Help;
-using TreadmillMech.Samples.ServiceVisit.Reading;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 using UnitsNet;
@@ -14,7 +14,7 @@ public sealed class VisitReaderTests
     [Fact]
     public void TheBundledSlippingVisitArrivesWhole()
     {
-        VisitDocument document = Read(Sample.Slipping);
+        VisitFile document = Read(Sample.Slipping);
         Treadmill machine = document.Visit.Machine;
         Assert.Equal("Larkspur 12 (invented)", document.MachineName);
         Assert.Equal(0.508, machine.Belt.Width.Meters, 1e-15);
@@ -192,8 +192,7 @@ public sealed class VisitReaderTests
     public void AByteOrderMarkAndWindowsLineEndsAreTaken()
     {
         byte[] text = Encoding.UTF8.GetBytes(Sample.Healthy.Replace("\n", "\r\n", StringComparison.Ordinal));
-        Problems problems = new();
-        Assert.NotNull(VisitReader.Read([0xEF, 0xBB, 0xBF, .. text], problems));
+        Assert.True(VisitFile.ReadUtf8([0xEF, 0xBB, 0xBF, .. text]).Found);
         string bad = Sample.Change(Sample.Healthy, "\"82 kg\"", "\"82\"").Text;
         Assert.Equal(
             Sample.RunOn(bad).Errors.Split("line ")[1],
@@ -201,11 +200,10 @@ public sealed class VisitReaderTests
         );
     }
 
-    internal static VisitDocument Read(string json)
+    internal static VisitFile Read(string json)
     {
-        Problems problems = new();
-        VisitDocument? document = VisitReader.Read(Encoding.UTF8.GetBytes(json), problems);
-        Assert.True(document is not null, string.Join('\n', problems.Describe("file")));
-        return document;
+        Parsed<VisitFile> parsed = VisitFile.Read(json);
+        Assert.True(parsed.Found, string.Join('\n', parsed.Describe("file")));
+        return parsed.Value;
     }
 }

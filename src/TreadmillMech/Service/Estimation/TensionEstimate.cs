@@ -3,7 +3,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Estimation;
 
 /// <summary>What lift tests tell of the running belt.</summary>
-public sealed record TensionEstimate
+public sealed partial record TensionEstimate
 {
     /// <summary>Strand tension at rest, at the bolt position before the turns.</summary>
     public required Estimate<Force> RestTension { get; init; }

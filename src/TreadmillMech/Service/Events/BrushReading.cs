@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Length of the shortest brush of the motor, machine unplugged.</summary>
-public sealed record BrushReading : Reading
+public sealed partial record BrushReading : Reading
 {
     /// <summary>Length left, 0 to 60 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Cleaning, machine unplugged.</summary>
-public sealed record CleanAction : VisitEvent
+public sealed partial record CleanAction : VisitEvent
 {
     /// <summary>What was cleaned.</summary>
     public required CleanedPlace Place { get; init; }

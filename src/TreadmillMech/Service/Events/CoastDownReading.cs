@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Time in which the empty belt comes to rest after the safety key is pulled.</summary>
-public sealed record CoastDownReading : Reading
+public sealed partial record CoastDownReading : Reading
 {
     /// <summary>Speed at which the key was pulled, 0.2 to 8 m/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Depth of the groove in the deck's foot zone under a straightedge.</summary>
-public sealed record GrooveReading : Reading
+public sealed partial record GrooveReading : Reading
 {
     /// <summary>Greatest gap under the straightedge, 0 to 20 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Grade of the deck from rise and run, against the display.</summary>
-public sealed record InclineReading : Reading
+public sealed partial record InclineReading : Reading
 {
     /// <summary>Grade measured, floor's slope taken off, -20 % to 50 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

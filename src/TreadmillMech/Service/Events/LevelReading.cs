@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Slope of the frame across the belt.</summary>
-public sealed record LevelReading : Reading
+public sealed partial record LevelReading : Reading
 {
     /// <summary>Slope across, -10 % to 10 %; positive where the right side is high.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

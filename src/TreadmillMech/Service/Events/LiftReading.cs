@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Events;
 /// Lift test: the machine unplugged, a full-width bar under the middle of the top strand raised by a scale. The turns
 /// given before it in the visit tell at which bolt position it was taken.
 /// </summary>
-public sealed record LiftReading : Reading
+public sealed partial record LiftReading : Reading
 {
     /// <summary>Height of the lift above the belt's own line, 5 mm to 120 mm; at most 30 mm tells the tension best.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside the range.</exception>

@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Events;
 /// Locked pull: the machine unplugged, its motor held, the belt pulled towards the console by a scale at the middle of the
 /// deck until something slides.
 /// </summary>
-public sealed record LockedPullReading : Reading
+public sealed partial record LockedPullReading : Reading
 {
     /// <summary>Pull at which it slid, or the largest one tried where nothing did, 1 to 5000 N.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The pull is outside the range.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Lubricant put between belt and deck.</summary>
-public sealed record LubricateAction : VisitEvent
+public sealed partial record LubricateAction : VisitEvent
 {
     /// <summary>Volume, above 0 to 200 mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The volume is outside the range.</exception>

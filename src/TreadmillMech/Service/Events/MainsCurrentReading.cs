@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Current in one mains lead. It tells how far the branch circuit is loaded, not the torque of the motor.</summary>
-public sealed record MainsCurrentReading : Reading
+public sealed partial record MainsCurrentReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     public required LoadState State { get; init; }

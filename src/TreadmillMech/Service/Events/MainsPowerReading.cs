@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Power from the mains, read on a plug-in meter. It goes with torque times speed.</summary>
-public sealed record MainsPowerReading : Reading
+public sealed partial record MainsPowerReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     public required LoadState State { get; init; }

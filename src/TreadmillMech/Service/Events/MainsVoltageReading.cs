@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Voltage at the socket.</summary>
-public sealed record MainsVoltageReading : Reading
+public sealed partial record MainsVoltageReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Distance of two marks along the running belt, against the same when it was fitted.</summary>
-public sealed record MarksReading : Reading
+public sealed partial record MarksReading : Reading
 {
     /// <summary>Distance now, 0.1 m to 10 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

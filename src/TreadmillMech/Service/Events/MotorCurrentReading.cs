@@ -8,7 +8,7 @@ namespace TreadmillMech.Service.Events;
 /// Two unloaded readings with voltage and motor speed give the motor constant. Only a meter that reads direct current, and
 /// was zeroed, tells anything here: an alternating-current clamp sees the ripple alone.
 /// </remarks>
-public sealed record MotorCurrentReading : Reading
+public sealed partial record MotorCurrentReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     public required LoadState State { get; init; }

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Belt speed from counted passes of a mark, by a watch or a film.</summary>
-public sealed record PassesReading : Reading
+public sealed partial record PassesReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>

@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Events;
 /// <summary>
 /// Dead-weight pull: the machine unplugged, the belt drawn slowly by a scale, empty and with a known mass on it.
 /// </summary>
-public sealed record PullReading : Reading
+public sealed partial record PullReading : Reading
 {
     /// <summary>Mass standing still on the belt, 5 kg to 350 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside the range.</exception>

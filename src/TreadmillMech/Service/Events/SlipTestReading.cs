@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Slip test under the visit's test demand: whether the belt under the feet gave way.</summary>
-public sealed record SlipTestReading : Reading
+public sealed partial record SlipTestReading : Reading
 {
     /// <summary>Whether it gave way.</summary>
     public required bool Slipped { get; init; }

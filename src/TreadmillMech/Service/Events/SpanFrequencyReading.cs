@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Pitch of the drive belt's plucked span, by a phone's microphone, the machine unplugged.</summary>
-public sealed record SpanFrequencyReading : Reading
+public sealed partial record SpanFrequencyReading : Reading
 {
     /// <summary>Frequency, 5 Hz to 1 kHz.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

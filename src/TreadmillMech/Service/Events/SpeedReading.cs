@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Events;
 /// Speeds read at one time. Slip shows in the ratio of two of them, loaded against the same machine unloaded; no diameter
 /// needs to be known.
 /// </summary>
-public sealed record SpeedReading : Reading
+public sealed partial record SpeedReading : Reading
 {
     /// <summary>Whether somebody was on the belt.</summary>
     public required LoadState State { get; init; }

@@ -3,7 +3,7 @@ using TreadmillMech.Parts;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Something looked, listened or felt for: found, or found absent.</summary>
-public sealed record SymptomReading : Reading
+public sealed partial record SymptomReading : Reading
 {
     /// <summary>What was looked for.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>

@@ -3,7 +3,7 @@ using TreadmillMech.Parts;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Turns given to the take-up bolts, machine standing.</summary>
-public sealed record TakeUpAction : VisitEvent
+public sealed partial record TakeUpAction : VisitEvent
 {
     /// <summary>Turns of the left bolt, -5 to 5; positive tightens.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>A temperature after a run of half an hour or more.</summary>
-public sealed record TemperatureReading : Reading
+public sealed partial record TemperatureReading : Reading
 {
     /// <summary>Where.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Thread left on the take-up bolts for tightening, measured at this visit.</summary>
-public sealed record ThreadReading : Reading
+public sealed partial record ThreadReading : Reading
 {
     /// <summary>Length left on the shorter side, 0 to 0.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is outside the range.</exception>

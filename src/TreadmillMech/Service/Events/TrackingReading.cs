@@ -4,7 +4,7 @@ using UnitsNet;
 namespace TreadmillMech.Service.Events;
 
 /// <summary>Sideways movement of the running belt over counted passes at a jog, seen by the user facing the console.</summary>
-public sealed record TrackingReading : Reading
+public sealed partial record TrackingReading : Reading
 {
     /// <summary>Movement to the right, -100 mm to 100 mm; negative to the left.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The movement is outside the range.</exception>

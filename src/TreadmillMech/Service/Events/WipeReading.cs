@@ -1,7 +1,7 @@
 namespace TreadmillMech.Service.Events;
 
 /// <summary>What a dry white cloth showed.</summary>
-public sealed record WipeReading : Reading
+public sealed partial record WipeReading : Reading
 {
     /// <summary>Where it was wiped.</summary>
     public required WipedPlace Place { get; init; }

@@ -1,8 +1,0 @@
-namespace TreadmillMech.Samples.ServiceVisit.Reading;
-
-/// <summary>Which lead a current was read in.</summary>
-internal enum MeterPlace
-{
-    MotorLead = 0,
-    MainsLead,
-}

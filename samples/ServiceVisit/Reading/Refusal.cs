@@ -1,4 +1,0 @@
-namespace TreadmillMech.Samples.ServiceVisit.Reading;
-
-/// <summary>Why one value cannot be taken.</summary>
-internal sealed record Refusal(string Found, string Expected);

@@ -9,7 +9,7 @@ namespace TreadmillMech.Numbers;
 /// <para>
 /// The number is split into a multiple of one half and a rest of at most one quarter, both exact; the rest goes into
 /// polynomials that leave 1.5e-17 of the sine and 3e-17 of the cosine (interpolated in Chebyshev's points with sixty
-/// digits). With the rounding the error is below 1.3 units in the last place on the whole domain.
+/// digits). With the rounding the error stays below two units in the last place, which a test bounds on the whole domain.
 /// </para>
 /// <para>One and eight take the same steps: the same bits, wherever both have fused multiplication and addition.</para>
 /// </remarks>

@@ -26,10 +26,10 @@ internal abstract class WideValueRules<T> : ValueRules<T>
     /// </summary>
     private const double SinCosAbsolute = 1.2e-16;
 
-    /// <summary>Own polynomial up to one half: 1 unit measured. Beyond, the scalar function answers.</summary>
+    /// <summary>Own polynomial up to one half: a test bounds it by 1 unit. Beyond, the scalar function answers.</summary>
     private const double AsinUlps = 1;
 
-    /// <summary>Exponential of a multiple of the logarithm, where that is at most 1.5: 9 units measured.</summary>
+    /// <summary>Exponential of a multiple of the logarithm, where that is at most 1.5: bounded by 12 units.</summary>
     private const double PowUlps = 12;
 
     public static void Asin()

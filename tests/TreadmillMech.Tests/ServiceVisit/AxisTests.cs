@@ -51,8 +51,8 @@ public sealed class AxisTests
     [InlineData("1950-01-01", "2199-12-31", "2000-01 2100-01 2200-01")]
     public void DaysAreMarkedAtTheFirstOfAMonth(string from, string to, string labels)
     {
-        DateOnly first = DateOnly.ParseExact(from, "yyyy-MM-dd");
-        DateOnly last = DateOnly.ParseExact(to, "yyyy-MM-dd");
+        DateOnly first = DateOnly.ParseExact(from, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+        DateOnly last = DateOnly.ParseExact(to, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         Axis axis = DayAxis.Of([last, first]);
         Assert.Equal(labels, string.Join(' ', axis.Ticks.Select(static t => t.Label)));
         Assert.InRange(first.DayNumber, axis.From, axis.To);

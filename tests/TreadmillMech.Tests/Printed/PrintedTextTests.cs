@@ -82,7 +82,7 @@ public sealed class PrintedTextTests
         Answer<DateOnly> day = new DateOnly(2026, 3, 14);
         Answer<double> missing = new Shortfall(Reason.InputUnknown, "RestTension");
         Assert.Equal(
-            ["0.5", "-1,234.5 N", "2026-03-14", "InputUnknown: RestTension"],
+            ["0.5", "-1234.5 N", "2026-03-14", "InputUnknown: RestTension"],
             UnderCommas(() => (string[])[$"{number}", $"{force}", $"{day}", $"{missing}"])
         );
     }
@@ -91,7 +91,9 @@ public sealed class PrintedTextTests
     public void ResultsAreToldWithAPointInEveryCulture()
     {
         Estimate<Force> estimate = new(Force.FromNewtons(1003.25), Force.FromNewtons(57.5));
-        Assert.Equal("1003.3 N ± 57.5 N", UnderCommas(estimate.ToString));
+        Assert.Equal("1003.2 N ± 57.5 N", UnderCommas(estimate.ToString));
+        Estimate<Power> large = new(Power.FromWatts(1234567.8), Power.FromWatts(0.00213456));
+        Assert.Equal("1234568 W ± 0.0021346 W", UnderCommas(large.ToString));
         SpeedDrag drag = new(Torque.FromNewtonMeters(0.25), RotationalSpeed.FromRadiansPerSecond(100));
         Assert.Equal("SpeedDrag: Torque 0.25 N·m, Speed 100 rad/s", UnderCommas(drag.ToString));
         Assert.Equal("row 3: 0.75", UnderCommas(new RankedRow(3, 0.75).ToString));

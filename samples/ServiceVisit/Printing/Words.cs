@@ -6,6 +6,10 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>Words for what the library keeps as kinds.</summary>
 internal static class Words
 {
+    /// <summary>What stands behind the sign in every number of the sheet.</summary>
+    internal const string PlusMinus =
+        "± is one standard uncertainty: the truth lies within it in about two cases of three, within twice it in nineteen of twenty.";
+
     internal static string Of(Verdict verdict) =>
         verdict switch
         {

@@ -9,18 +9,35 @@ namespace TreadmillMech.Service;
 /// <param name="StandardUncertainty">Standard uncertainty in the same unit; null where it has none of its own.</param>
 public sealed partial record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
 {
-    /// <summary>Value, uncertainty and unit with sensible digits, invariant.</summary>
+    private const int MostDecimals = 12;
+
+    /// <summary>
+    /// Value, uncertainty and unit, invariant: the uncertainty with two significant digits and the value rounded to the same
+    /// place (JCGM 100:2008, 7.2.6); without an uncertainty the value with three or so.
+    /// </summary>
     public override string ToString()
     {
-        string spread = StandardUncertainty is { } u
-            ? string.Create(CultureInfo.InvariantCulture, $" ± {Digits(u)}")
-            : "";
-        return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Named(Unit, Value)}";
+        string number = StandardUncertainty is > 0 and < double.PositiveInfinity and var u
+            ? $"{AtPlace(Value, Decimals(u))} ± {AtPlace(u, Decimals(u))}"
+            : Digits(Value);
+        return $"{number}{(Unit.Length == 0 ? "" : " ")}{Named(Unit, Value)}";
     }
 
     /// <summary>A turn is the one unit that is a word; of more than one there are turns.</summary>
     internal static string Named(string unit, double value) =>
         unit == "turn" && Math.Abs(value) is not (> 0 and <= 1 + 1e-9) ? "turns" : unit;
+
+    private static int Decimals(double uncertainty) =>
+        Math.Min(1 - (int)Math.Floor(Math.Log10(uncertainty)), MostDecimals);
+
+    private static string AtPlace(double value, int decimals)
+    {
+        double step = Math.Pow(10, Math.Max(-decimals, 0));
+        return Invariant(
+            step * Math.Round(value / step, Math.Max(decimals, 0)),
+            $"0.{new string('0', Math.Max(decimals, 0))}"
+        );
+    }
 
     private static string Digits(double value)
     {
@@ -32,7 +49,10 @@ public sealed partial record Figure(string Name, double Value, string Unit, doub
             _ => "0.###",
         };
 
-        // The third part keeps a small negative number from reading "-0".
-        return value.ToString($"{format};-{format};0", CultureInfo.InvariantCulture);
+        return Invariant(value, format);
     }
+
+    // The third part keeps a small negative number from reading "-0".
+    private static string Invariant(double value, string format) =>
+        value.ToString($"{format};-{format};{format}", CultureInfo.InvariantCulture);
 }

@@ -18,12 +18,22 @@ public sealed class FigureTests
     public void ValuesHaveSensibleDigits(double value, string unit, string text) =>
         Assert.Equal(text, new Figure("any", value, unit).ToString());
 
-    [Fact]
-    public void TheUncertaintyStandsBetweenValueAndUnit()
-    {
-        Assert.Equal("1080 ± 46.3 N", new Figure("strand tension", 1080, "N", 46.3).ToString());
-        Assert.Equal("0.25 ± 0.012", new Figure("deck friction", 0.25, "", 0.012).ToString());
-    }
+    /// <summary>JCGM 100:2008, 7.2.6: at most two digits of the uncertainty, and the value to the same place; rounded by hand.</summary>
+    [Theory]
+    [InlineData(1080.4, "N", 46.3, "1080 ± 46 N")]
+    [InlineData(464.2, "N", 127, "460 ± 130 N")]
+    [InlineData(1, "", 0.0691, "1.000 ± 0.069")]
+    [InlineData(0.25, "", 0.012, "0.250 ± 0.012")]
+    [InlineData(0.3, "V s/rad", 0.002, "0.3000 ± 0.0020 V s/rad")]
+    [InlineData(-0.0004, "%", 0.94, "0.00 ± 0.94 %")]
+    [InlineData(2.98, "", 0.847, "2.98 ± 0.85")]
+    [InlineData(1, "A", 0, "1 A")]
+    public void TheUncertaintyHasTwoDigitsAndTheValueEndsAtTheSamePlace(
+        double value,
+        string unit,
+        double uncertainty,
+        string text
+    ) => Assert.Equal(text, new Figure("any", value, unit, uncertainty).ToString());
 
     [Fact]
     public void AThresholdNamesItsSource() =>
@@ -37,7 +47,7 @@ public sealed class FigureTests
         {
             CultureInfo.CurrentCulture = Commas.Culture;
             Assert.Equal("1,5", 1.5.ToString(CultureInfo.CurrentCulture));
-            Assert.Equal("9.88 ± 0.125 A", new Figure("current", 9.876, "A", 0.125).ToString());
+            Assert.Equal("9.88 ± 0.13 A", new Figure("current", 9.876, "A", 0.126).ToString());
             Assert.Equal("-0.25 % (a rule)", new Threshold("any", -0.25, "%", "a rule").ToString());
         }
         finally

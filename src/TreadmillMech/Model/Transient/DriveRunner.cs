@@ -20,7 +20,7 @@ internal sealed class DriveRunner<T>
     private const double LeastStep = 1e-13;
 
     private readonly DriveCase[] cases;
-    private readonly RosenbrockStep<T> step = new(DriveStates.Count, DriveStates.Coupled);
+    private readonly RosenbrockStep<T> step;
     private DriveSystem<T> system;
     private readonly T[] state = new T[DriveStates.Count];
     private readonly T[] next = new T[DriveStates.Count];
@@ -40,6 +40,7 @@ internal sealed class DriveRunner<T>
     {
         this.cases = cases.ToArray();
         system = new(cases[0].Kinds);
+        step = new(system.Count, system.Coupled);
         wanted = new double[cases.Length];
         running = new bool[cases.Length];
         starting = new bool[cases.Length];
@@ -67,7 +68,6 @@ internal sealed class DriveRunner<T>
             PutFeet(lane, in of.Acting);
         }
 
-        system.NumbersChanged();
         system.ActingChanged();
     }
 

@@ -25,8 +25,6 @@ internal interface IRateSystem<T>
     /// <summary>Derivatives of the rates.</summary>
     /// <param name="time">Time.</param>
     /// <param name="state">States.</param>
-    /// <param name="byState">Row after row, by each of the coupled states.</param>
-    /// <param name="byOwn">Of each following state by itself; ignored for coupled states.</param>
-    /// <param name="byTime">By time.</param>
-    void Slopes(T time, ReadOnlySpan<T> state, Span<T> byState, Span<T> byOwn, Span<T> byTime);
+    /// <param name="slopes">Where they are put; the same places every time, the others stay zero.</param>
+    void Slopes(T time, ReadOnlySpan<T> state, in SlopeTable<T> slopes);
 }

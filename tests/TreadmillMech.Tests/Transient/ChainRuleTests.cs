@@ -70,7 +70,11 @@ public sealed class ChainRuleTests
             single[lane] = new(DriveStates.Count, DriveStates.Coupled);
             DriveSlopes.Run(in x, in kinds, in load, state, in single[lane]);
             AgreesAlone(in x, in kinds, in load, state, in single[lane], seed, seen);
-            Put(lane, NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref x), Cells.Of(NumbersAccess.Fields<DriveNumbers<Lanes>, Lanes>(ref numbers)));
+            Put(
+                lane,
+                NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref x),
+                Cells.Of(NumbersAccess.Fields<DriveNumbers<Lanes>, Lanes>(ref numbers))
+            );
             Put(lane, state, Cells.Of(states));
             ReadOnlySpan<Dual<Real>> from = NumbersAccess.Fields<LoadNumbers<Dual<Real>>, Dual<Real>>(ref load);
             Span<Dual<Lanes>> to = NumbersAccess.Fields<LoadNumbers<Dual<Lanes>>, Dual<Lanes>>(ref loads);
@@ -262,7 +266,8 @@ public sealed class ChainRuleTests
 
     private static Real[] State(Random random, in DriveNumbers<Real> x)
     {
-        double speed = random.Next(4) == 0 ? RandomMachines.Between(random, -0.02, 0.02) : RandomMachines.Between(random, -1, 6);
+        double speed =
+            random.Next(4) == 0 ? RandomMachines.Between(random, -0.02, 0.02) : RandomMachines.Between(random, -1, 6);
         double approach = RandomMachines.Between(random, -0.05, 0.05) * (random.Next(3) == 0 ? 10 : 1);
         double pulley = RandomMachines.Between(random, -0.3, 0.3);
         Real[] state = new Real[DriveStates.Count];
@@ -270,7 +275,11 @@ public sealed class ChainRuleTests
         state[DriveStates.Roller] = (speed + approach) / x.RollerRadius;
         state[DriveStates.Motor] = ((state[DriveStates.Roller] * x.RollerPulleyRadius) + pulley) / x.MotorPulleyRadius;
         state[DriveStates.Stretch] = RandomMachines.Between(random, -800, 800) / x.StrandStiffness;
-        state[DriveStates.Current] = RandomMachines.Between(random, random.Next(3) == 0 ? -1 : -30, random.Next(3) == 0 ? 1 : 30);
+        state[DriveStates.Current] = RandomMachines.Between(
+            random,
+            random.Next(3) == 0 ? -1 : -30,
+            random.Next(3) == 0 ? 1 : 30
+        );
         state[DriveStates.Integrator] = RandomMachines.Between(random, -30, 30);
         state[DriveStates.Winding] = RandomMachines.Between(random, 10, 150);
         state[DriveStates.Magnet] = RandomMachines.Between(random, 10, 90);

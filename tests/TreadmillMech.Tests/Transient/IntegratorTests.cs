@@ -9,6 +9,8 @@ public sealed class IntegratorTests
     /// <summary>Two equations that feed on each other and on time, and an integral, with the solution built in.</summary>
     private struct Forced : IRateSystem<Real>
     {
+        private Real begin;
+
         public readonly int Count => 3;
 
         public readonly int Coupled => 2;
@@ -33,9 +35,14 @@ public sealed class IntegratorTests
             rates[2] = y * z;
         }
 
-        public readonly void Slopes(Real time, ReadOnlySpan<Real> state, in SlopeTable<Real> slopes)
+        public void Prepare(Real time, Real size) => begin = time;
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes)
         {
-            double t = time;
+            double t = begin;
             double y = state[0];
             double z = state[1];
             double ey = Math.Sin(t) + 2;
@@ -58,7 +65,12 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = rate * (target - state[0]);
 
-        public readonly void Slopes(Real time, ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -rate;
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -rate;
     }
 
     private static (double Solution, double Embedded, double Dense) Rosenbrock(int steps)
@@ -196,7 +208,12 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = TransientLaws.CurrentRate<Real>(10, DcMotorLaws.Voltage<Real>(0.35, 0, state[0], 1, 0), 0.002);
 
-        public readonly void Slopes(Real time, ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -500;
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -500;
     }
 
     private struct Body : IRateSystem<Real>
@@ -208,6 +225,11 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = TransientLaws.HeatingRate<Real>(60, 2, state[0], 20, 200);
 
-        public readonly void Slopes(Real time, ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -0.01;
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -0.01;
     }
 }

@@ -36,7 +36,8 @@ public sealed class SlopeTests
         DriveSystem<T> system = Lift<T>(one);
         SlopeTable<T> slopes = new(DriveStates.Count, DriveStates.Coupled);
         const double Time = 0.03;
-        system.Slopes(Time, All<T>(plain), in slopes);
+        system.Prepare(Time, 1e-3);
+        system.Slopes(All<T>(plain), in slopes);
         for (int column = 0; column < DriveStates.Coupled; column++)
         {
             double h = 1e-6 * DriveStates.Scales[column];

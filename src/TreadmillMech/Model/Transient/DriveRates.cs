@@ -88,9 +88,13 @@ internal static class DriveRates
 
         // Beyond nothing at all a loose belt has no grip.
         T sum = 2 * T.Max(work.MeanTension, 0);
-        work.LargestPull = sum * (kinds.RollerSticks
-                ? RollerGrip(x.RollerKinetic, x.RollerStatic, x.StribeckSpeed, x.RollerWrap, approach)
-                : x.RollerGrip);
+        work.LargestPull =
+            sum
+            * (
+                kinds.RollerSticks
+                    ? RollerGrip(x.RollerKinetic, x.RollerStatic, x.StribeckSpeed, x.RollerWrap, approach)
+                    : x.RollerGrip
+            );
         work.GrippingPull = TransientLaws.GrippingPull(
             stretch,
             approach,

@@ -73,7 +73,8 @@ internal static class DriveSlopes
         T deckByTime = friction.Value * loads.Normal.Slope;
         T bySpeed = (friction.Slope * normal) + (sign.Slope * held);
         T byTime = deckByTime + loads.Along.Slope;
-        T shared = (friction.Slope * loads.SharedNormal.Value) + (sign.Slope * (loads.SharedJam.Value + (0.5 * x.Drag)));
+        T shared =
+            (friction.Slope * loads.SharedNormal.Value) + (sign.Slope * (loads.SharedJam.Value + (0.5 * x.Drag)));
         T sharedByTime = (friction.Value * loads.SharedNormal.Slope) + loads.SharedAlong.Slope;
         work.Load = deck + (sign.Value * x.Drag) + loads.Along.Value;
         work.LoadBySpeed = bySpeed;
@@ -108,7 +109,12 @@ internal static class DriveSlopes
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Grip<T>(in DriveNumbers<T> x, in DriveKinds kinds, ReadOnlySpan<T> state, ref DriveSlopeWork<T> work)
+    private static void Grip<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        ref DriveSlopeWork<T> work
+    )
         where T : struct, IReal<T>
     {
         T face = state[DriveStates.Roller] * x.RollerRadius;
@@ -315,8 +321,7 @@ internal static class DriveSlopes
             );
         }
 
-        Dual<T> brush =
-            Fixed(x.BrushDrop) * TransientLaws.SmoothSign(Dual<T>.Variable(current), DriveRates.BrushWidth);
+        Dual<T> brush = Fixed(x.BrushDrop) * TransientLaws.SmoothSign(Dual<T>.Variable(current), DriveRates.BrushWidth);
         work.MotorConstant = constant;
 
         // The voltage: within its limits, or at one of them; without limits once the key is pulled.

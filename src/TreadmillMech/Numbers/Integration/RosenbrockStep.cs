@@ -74,9 +74,10 @@ internal sealed class RosenbrockStep<T>
         where TSystem : IRateSystem<T>
     {
         dense = false;
+        system.Prepare(time, size);
         if (!keepsSlopes)
         {
-            system.Slopes(time, state, in slopes);
+            system.Slopes(state, in slopes);
         }
 
         Factor(size);
@@ -88,7 +89,12 @@ internal sealed class RosenbrockStep<T>
             if (stage > 0)
             {
                 Argument(stage);
-                system.Rates(time + (Rodas.Alpha[stage] * size), argument.AsSpan(0, count), rates.AsSpan(0, count));
+                system.StageRates(
+                    stage,
+                    time + (Rodas.Alpha[stage] * size),
+                    argument.AsSpan(0, count),
+                    rates.AsSpan(0, count)
+                );
             }
 
             RightSide(stage, size, perSize);
@@ -298,11 +304,7 @@ internal sealed class RosenbrockStep<T>
             Vector512<double> sum = from[i];
             for (int earlier = 0; earlier < weights.Length; earlier++)
             {
-                sum = Vector512.FusedMultiplyAdd(
-                    k[(earlier * to.Length) + i],
-                    Vector512.Create(weights[earlier]),
-                    sum
-                );
+                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
             }
 
             to[i] = sum;
@@ -324,11 +326,7 @@ internal sealed class RosenbrockStep<T>
             Vector512<double> sum = Vector512<double>.Zero;
             for (int earlier = 0; earlier < weights.Length; earlier++)
             {
-                sum = Vector512.FusedMultiplyAdd(
-                    k[(earlier * to.Length) + i],
-                    Vector512.Create(weights[earlier]),
-                    sum
-                );
+                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
             }
 
             to[i] = Vector512.FusedMultiplyAdd(ofStages, sum, Vector512.FusedMultiplyAdd(ofTime, time[i], rate[i]));

@@ -9,11 +9,22 @@ namespace TreadmillMech.Service;
 /// <param name="StandardUncertainty">Standard uncertainty in the same unit; null where it has none of its own.</param>
 public sealed partial record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
 {
-    /// <summary>Value, uncertainty and unit with sensible digits, invariant.</summary>
+    /// <summary>
+    /// Lower end of the interval that holds it with 95 % probability, in the unit, where that interval is bent; null where
+    /// it is the value and 1.96 standard uncertainties to both sides, or nothing is told of it.
+    /// </summary>
+    public double? Lower { get; init; }
+
+    /// <summary>Upper end of that interval; null where the lower one is.</summary>
+    public double? Upper { get; init; }
+
+    /// <summary>Value, standard uncertainty or bent interval, and unit with sensible digits, invariant.</summary>
     public override string ToString()
     {
-        string spread = StandardUncertainty is { } u
-            ? string.Create(CultureInfo.InvariantCulture, $" ± {Digits(u)}")
+        string spread =
+            Lower is { } from && Upper is { } to
+                ? string.Create(CultureInfo.InvariantCulture, $" (95 %: {Digits(from)} to {Digits(to)})")
+            : StandardUncertainty is { } u ? string.Create(CultureInfo.InvariantCulture, $" ± {Digits(u)}")
             : "";
         return $"{Digits(Value)}{spread}{(Unit.Length == 0 ? "" : " ")}{Named(Unit, Value)}";
     }

@@ -89,10 +89,11 @@ internal static class Words
             Reason.ReadingsContradict => "the readings contradict each other",
             _ => "no answer",
         };
+        string unit = missing.Unit == "1" ? "" : missing.Unit;
         string numbers =
             missing.Unit.Length == 0
                 ? ""
-                : $", {new Figure("", missing.Needed, missing.Unit)} needed, {new Figure("", missing.Available, missing.Unit)} there";
+                : $", {new Figure("", missing.Needed, unit)} needed, {new Figure("", missing.Available, unit)} there";
         return about.Length == 0 ? reason + numbers : $"{reason}: {about}{numbers}";
     }
 

@@ -12,13 +12,22 @@ public sealed partial record Figure(string Name, double Value, string Unit, doub
     private const int MostDecimals = 12;
 
     /// <summary>
-    /// Value, uncertainty and unit, invariant: the uncertainty with two significant digits and the value rounded to the same
-    /// place (JCGM 100:2008, 7.2.6); without an uncertainty the value with three or so.
+    /// Lower end of the interval that holds it with 95 % probability, in the unit, where that interval is bent; null where
+    /// it is the value and 1.96 standard uncertainties to both sides, or nothing is told of it.
+    /// </summary>
+    public double? Lower { get; init; }
+
+    /// <summary>Upper end of that interval; null where the lower one is.</summary>
+    public double? Upper { get; init; }
+
+    /// <summary>
+    /// Value, standard uncertainty or bent interval, and unit, invariant: the uncertainty with two significant digits and the
+    /// value rounded to the same place (JCGM 100:2008, 7.2.6); without an uncertainty the value with three or so.
     /// </summary>
     public override string ToString()
     {
         string number = StandardUncertainty is > 0 and < double.PositiveInfinity and var u
-            ? $"{AtPlace(Value, Decimals(u))} ± {AtPlace(u, Decimals(u))}"
+            ? WithSpread(u, Decimals(u))
             : Digits(Value);
         return $"{number}{(Unit.Length == 0 ? "" : " ")}{Named(Unit, Value)}";
     }
@@ -26,6 +35,11 @@ public sealed partial record Figure(string Name, double Value, string Unit, doub
     /// <summary>A turn is the one unit that is a word; of more than one there are turns.</summary>
     internal static string Named(string unit, double value) =>
         unit == "turn" && Math.Abs(value) is not (> 0 and <= 1 + 1e-9) ? "turns" : unit;
+
+    private string WithSpread(double uncertainty, int decimals) =>
+        Lower is { } from && Upper is { } to
+            ? $"{AtPlace(Value, decimals)} (95 %: {AtPlace(from, decimals)} to {AtPlace(to, decimals)})"
+            : $"{AtPlace(Value, decimals)} ± {AtPlace(uncertainty, decimals)}";
 
     private static int Decimals(double uncertainty) =>
         Math.Min(1 - (int)Math.Floor(Math.Log10(uncertainty)), MostDecimals);

@@ -8,7 +8,8 @@ internal static class Words
 {
     /// <summary>What stands behind the sign in every number of the sheet.</summary>
     internal const string PlusMinus =
-        "± is one standard uncertainty: the truth lies within it in about two cases of three, within twice it in nineteen of twenty.";
+        "± is one standard uncertainty: the truth lies within it in about two cases of three, within twice it in nineteen of "
+        + "twenty. Where it reaches further to one side, brackets hold nineteen of twenty instead.";
 
     internal static string Of(Verdict verdict) =>
         verdict switch

@@ -10,6 +10,7 @@ namespace TreadmillMech.Service;
 public sealed partial record Figure(string Name, double Value, string Unit, double? StandardUncertainty = null)
 {
     private const int MostDecimals = 12;
+    private const double FirstOfOneDigit = 355;
 
     /// <summary>
     /// Lower end of the interval that holds it with 95 % probability, in the unit, where that interval is bent; null where
@@ -21,8 +22,10 @@ public sealed partial record Figure(string Name, double Value, string Unit, doub
     public double? Upper { get; init; }
 
     /// <summary>
-    /// Value, standard uncertainty or bent interval, and unit, invariant: the uncertainty with two significant digits and the
-    /// value rounded to the same place (JCGM 100:2008, 7.2.6); without an uncertainty the value with three or so.
+    /// Value and unit, invariant, with the standard uncertainty behind the sign ± or, where it is bent, the 95 % interval in
+    /// brackets. The uncertainty has two digits where they begin with less than 355, otherwise one, and the value ends at the
+    /// same place (Particle Data Group, Review of Particle Physics, Introduction, 5.3); without an uncertainty the value has
+    /// three digits or so.
     /// </summary>
     public override string ToString()
     {
@@ -38,11 +41,15 @@ public sealed partial record Figure(string Name, double Value, string Unit, doub
 
     private string WithSpread(double uncertainty, int decimals) =>
         Lower is { } from && Upper is { } to
-            ? $"{AtPlace(Value, decimals)} (95 %: {AtPlace(from, decimals)} to {AtPlace(to, decimals)})"
+            ? $"{AtPlace(Value, decimals)} ({AtPlace(from, decimals)} to {AtPlace(to, decimals)})"
             : $"{AtPlace(Value, decimals)} ± {AtPlace(uncertainty, decimals)}";
 
-    private static int Decimals(double uncertainty) =>
-        Math.Min(1 - (int)Math.Floor(Math.Log10(uncertainty)), MostDecimals);
+    private static int Decimals(double uncertainty)
+    {
+        int exponent = (int)Math.Floor(Math.Log10(uncertainty));
+        bool two = Math.Round(uncertainty * Math.Pow(10, 2 - exponent)) < FirstOfOneDigit;
+        return Math.Min((two ? 1 : 0) - exponent, MostDecimals);
+    }
 
     private static string AtPlace(double value, int decimals)
     {

@@ -49,13 +49,13 @@ internal readonly struct WorstPhases : IPlainSearch
         // The demand on the grip is a sum of pull and shared pull, either way: its factors are the demands of each alone.
         T ratio = stride.TensionRatio;
         Target<T> slips = new(TractionLaws.SlipDemand(1, 0, ratio), TractionLaws.SlipDemand(0, 1, ratio));
-        Top<T> belt = Find(in stride, in nodes, in slips, in doubts);
+        Find(in stride, in nodes, in slips, in doubts, out Top<T> belt);
         Target<T> overruns = new(TractionLaws.OverrunDemand(1, 0, ratio), TractionLaws.OverrunDemand(0, 1, ratio));
-        T worth = doubts.Worth(in nodes, in overruns, belt.Height);
+        T worth = doubts.Worth(in nodes, in overruns, in belt);
         results[BeltOverruns] = 0;
         if (T.AnyLess(0.5, worth))
         {
-            Top<T> overrun = Find(in stride, in nodes, in overruns, in doubts);
+            Find(in stride, in nodes, in overruns, in doubts, out Top<T> overrun);
             worth = T.IfLess(belt.Height, overrun.Height, worth, 0);
             belt = Top<T>.Where(worth, in overrun, in belt);
             results[BeltOverruns] = worth;
@@ -65,36 +65,37 @@ internal readonly struct WorstPhases : IPlainSearch
         results[BeltPlace] = belt.Place;
         results[BeltCurvature] = belt.Curvature;
         Target<T> pull = new(1, 0);
-        Top<T> most = Find(in stride, in nodes, in pull, in doubts);
+        Find(in stride, in nodes, in pull, in doubts, out Top<T> most);
         results[MostPiece] = most.Piece;
         results[MostPlace] = most.Place;
         pull = new(-1, 0);
-        Top<T> least = Find(in stride, in nodes, in pull, in doubts);
+        Find(in stride, in nodes, in pull, in doubts, out Top<T> least);
         results[LeastPiece] = least.Piece;
         results[LeastPlace] = least.Place;
     }
 
     /// <summary>Highest top of a target, climbed.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static Top<T> Find<T>(
+    internal static void Find<T>(
         in StrideNumbers<T> stride,
         in StepNodes<T> nodes,
         in Target<T> target,
-        in Doubts<T> doubts
+        in Doubts<T> doubts,
+        out Top<T> best
     )
         where T : struct, IReal<T>
     {
-        Scan(in nodes, in target, out Top<T> best, out Top<T> second);
+        Scan(in nodes, in target, out best, out Top<T> second);
         T rivals = T.IfLess(best.Height, second.Height + doubts.OfCubics(in target), 1, 0);
-        Climb(in stride, in target, 1, ref best);
+        T climbing = 1;
+        Climb(in stride, in target, ref climbing, ref best);
         if (T.AnyLess(0.5, rivals))
         {
-            Climb(in stride, in target, rivals, ref second);
+            climbing = rivals;
+            Climb(in stride, in target, ref climbing, ref second);
             second = Top<T>.Higher(in best, in second);
             best = Top<T>.Where(rivals, in second, in best);
         }
-
-        return best;
     }
 
     /// <summary>Highest and second highest top by the cubics between the nodes.</summary>
@@ -154,12 +155,17 @@ internal readonly struct WorstPhases : IPlainSearch
 
     /// <summary>Climbs from a place near a top to the top, within its interval.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static void Climb<T>(in StrideNumbers<T> stride, in Target<T> target, T climbing, ref Top<T> top)
+    internal static void Climb<T>(
+        in StrideNumbers<T> stride,
+        in Target<T> target,
+        ref T climbing,
+        ref Top<T> top
+    )
         where T : struct, IReal<T>
     {
         for (int i = 0; i < MostSteps && T.AnyLess(0.5, climbing); i++)
         {
-            FootJet<T> jet = Stride.Derivatives(in stride, top.Piece, top.Place, target.OnPull, target.OnShared);
+            Stride.Derivatives(in stride, in top, in target, out FootJet<T> jet);
             Top<T> next = Ascent.Step(in jet, in top, out T settled);
             top = Top<T>.Where(climbing, in next, in top);
             climbing = T.IfLess(0.5, settled, 0, climbing);

@@ -60,7 +60,7 @@ const drawn = (tab) =>
   tab.waitForFunction(
     () => [...document.querySelectorAll('article .math')].every((formula) => formula.querySelector('mjx-container')),
     null,
-    { timeout: 20000 },
+    { timeout: 60000 },
   );
 
 const width = (tab) => tab.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

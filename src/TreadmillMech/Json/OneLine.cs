@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using TreadmillMech.Json.Shapes;
 
@@ -7,6 +8,8 @@ namespace TreadmillMech.Json;
 /// <remarks>What is not known is not told; names and units are those of the file, so that one finds the field again.</remarks>
 internal static class OneLine
 {
+    private const int MostDigits = 7;
+
     /// <summary>The type's name and the fields: "Deck: friction 0.2, preWaxed false".</summary>
     internal static string Of<T>(T value)
         where T : notnull => $"{typeof(T).Name}: {Fields(JsonForms.Of<T>()!, value)}";
@@ -27,7 +30,19 @@ internal static class OneLine
         {
             JsonValueKind.Object => $"({Fields(value)})",
             JsonValueKind.Array => $"[{string.Join("; ", value.EnumerateArray().Select(Value))}]",
-            JsonValueKind.String => value.GetString() ?? "",
-            _ => value.GetRawText(),
+            JsonValueKind.String => Rounded(value.GetString() ?? ""),
+            _ => Rounded(value.GetRawText()),
         };
+
+    // A file keeps every digit, a reader wants a few; whatever else begins a text is left as it is.
+    private static string Rounded(string text)
+    {
+        int end = text.IndexOf(' ', StringComparison.Ordinal);
+        string number = end < 0 ? text : text[..end];
+        return
+            number.Length > MostDigits
+            && double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            ? value.ToString("G6", CultureInfo.InvariantCulture) + text[number.Length..]
+            : text;
+    }
 }

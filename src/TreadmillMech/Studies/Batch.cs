@@ -26,13 +26,7 @@ public sealed class Batch
     private readonly double[] inputUnits;
     private readonly double[] outputUnits;
 
-    private Batch(
-        in Scenario scenario,
-        Input[] columns,
-        Output[] outputs,
-        double[] inputUnits,
-        double[] outputUnits
-    )
+    private Batch(in Scenario scenario, Input[] columns, Output[] outputs, double[] inputUnits, double[] outputUnits)
     {
         this.scenario = scenario;
         this.columns = columns;
@@ -87,7 +81,13 @@ public sealed class Batch
     {
         ArgumentNullException.ThrowIfNull(column);
         double unit = Unit(column.Name, column.Unit, one);
-        return new(in scenario, columns, outputs, With(inputUnits, Array.IndexOf(columns, column), column.Name, unit), outputUnits);
+        return new(
+            in scenario,
+            columns,
+            outputs,
+            With(inputUnits, Array.IndexOf(columns, column), column.Name, unit),
+            outputUnits
+        );
     }
 
     /// <summary>The same batch with a column of results counted in another unit than SI; the summary is not touched.</summary>
@@ -100,7 +100,13 @@ public sealed class Batch
     {
         ArgumentNullException.ThrowIfNull(output);
         double unit = Unit(output.Name, output.Unit, one);
-        return new(in scenario, columns, outputs, inputUnits, With(outputUnits, Array.IndexOf(outputs, output), output.Name, unit));
+        return new(
+            in scenario,
+            columns,
+            outputs,
+            inputUnits,
+            With(outputUnits, Array.IndexOf(outputs, output), output.Name, unit)
+        );
     }
 
     /// <summary>Runs all rows of columns that lie one after the other in one stretch of memory.</summary>
@@ -217,7 +223,10 @@ public sealed class Batch
         double si = Given.Alike(name, unit, one, nameof(one));
         return si > 0 && double.IsFinite(si)
             ? si
-            : throw new ArgumentOutOfRangeException(nameof(one), $"{name}: a one cannot stand for {one}; it must be above 0.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(one),
+                $"{name}: a one cannot stand for {one}; it must be above 0."
+            );
     }
 
     private static double[] With(double[] units, int place, string name, double unit)

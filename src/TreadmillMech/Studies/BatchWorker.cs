@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
-using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Studies;
 
@@ -88,10 +87,9 @@ internal sealed unsafe class BatchWorker : IDisposable
     {
         for (int i = 0; i < Tallies.Length; i++)
         {
-            ReadOnlySpan<double> values =
-                Again(in work)
-                    ? new(tile + (i * RowsATile), rows)
-                    : new((double*)work.Results[i] + row, rows);
+            ReadOnlySpan<double> values = Again(in work)
+                ? new(tile + (i * RowsATile), rows)
+                : new((double*)work.Results[i] + row, rows);
             collected![i]?.Keep(values);
         }
     }
@@ -128,7 +126,7 @@ internal sealed unsafe class BatchWorker : IDisposable
         if (answered)
         {
             Counts[(int)RowStatus.Answered] += rows;
-            statuses.Fill(RowStatus.Answered);
+            statuses.Clear();
             return;
         }
 

@@ -18,12 +18,7 @@ internal abstract unsafe class RowKernel : IDisposable
     /// <param name="columns">The inputs that have a column.</param>
     /// <param name="units">What a one in each column is, SI.</param>
     /// <param name="outputs">The wanted outputs.</param>
-    internal static RowKernel Of(
-        in Scenario scenario,
-        Input[] columns,
-        ReadOnlySpan<double> units,
-        Output[] outputs
-    ) =>
+    internal static RowKernel Of(in Scenario scenario, Input[] columns, ReadOnlySpan<double> units, Output[] outputs) =>
         Vector512.IsHardwareAccelerated ? new LaneKernel<Lanes>(in scenario, columns, units, outputs)
         : Vector256.IsHardwareAccelerated ? new LaneKernel<FourLanes>(in scenario, columns, units, outputs)
         : new PlainKernel(in scenario, columns, units, outputs);

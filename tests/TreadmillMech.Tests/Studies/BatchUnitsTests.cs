@@ -35,12 +35,13 @@ public sealed class BatchUnitsTests
         );
         for (int row = 0; row < Rows; row++)
         {
-            Assert.Equal(expected[0][row], found[0][row], 1e-12 * Math.Abs(expected[0][row]));
-            Assert.Equal(expected[1][row] / PoundForce, found[1][row], 1e-12 * Math.Abs(expected[1][row]));
+            Same(expected[0][row], found[0][row]);
+            Same(expected[1][row] / PoundForce, found[1][row]);
         }
 
-        Assert.Equal(2, told.Rows - told.Count(RowStatus.Answered));
         Assert.Equal(1, told.Count(RowStatus.OutOfRange));
+        Assert.Equal(1, told.Count(RowStatus.NotANumber));
+        Assert.All(Enum.GetValues<RowStatus>(), status => Assert.Equal(toldInSi.Count(status), told.Count(status)));
         foreach (double share in options.Shares)
         {
             double inSi = toldInSi[Outputs.PeakPull].Percentile(share);
@@ -64,6 +65,12 @@ public sealed class BatchUnitsTests
         Assert.Throws<ArgumentException>(() => InSi.CountedIn(Outputs.MeanPull, Force.FromKilonewtons(1)));
         Assert.Throws<ArgumentOutOfRangeException>(() => InSi.CountedIn(Inputs.PersonMass, Mass.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => InSi.CountedIn(Inputs.PersonMass, Mass.FromKilograms(-1)));
+    }
+
+    private static void Same(double expected, double found)
+    {
+        Assert.Equal(double.IsNaN(expected), double.IsNaN(found));
+        Assert.False(Math.Abs(found - expected) > 1e-12 * Math.Abs(expected), $"{expected:R} and {found:R}");
     }
 
     private static (double[][] Results, BatchSummary Summary) Run(

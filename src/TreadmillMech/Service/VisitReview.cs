@@ -31,7 +31,7 @@ public static class VisitReview
                     .Select(static d => d.Finding)
                     .Concat(LimitRules.Of(facts))
                     .Concat(RollerRules.Of(facts))
-                    .Concat(SlipRules.Of(facts, budget))
+                    .Concat(SlipRules.Of(facts, budget, causes))
                     .Concat(DeckRules.Of(facts))
                     .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
                     .Concat(SpeedRules.Of(facts))

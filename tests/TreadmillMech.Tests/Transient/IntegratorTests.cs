@@ -9,6 +9,8 @@ public sealed class IntegratorTests
     /// <summary>Two equations that feed on each other and on time, and an integral, with the solution built in.</summary>
     private struct Forced : IRateSystem<Real>
     {
+        private Real begin;
+
         public readonly int Count => 3;
 
         public readonly int Coupled => 2;
@@ -33,26 +35,23 @@ public sealed class IntegratorTests
             rates[2] = y * z;
         }
 
-        public readonly void Slopes(
-            Real time,
-            ReadOnlySpan<Real> state,
-            Span<Real> byState,
-            Span<Real> byOwn,
-            Span<Real> byTime
-        )
+        public void Prepare(Real time, Real size) => begin = time;
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes)
         {
-            double t = time;
+            double t = begin;
             double y = state[0];
             double z = state[1];
             double ey = Math.Sin(t) + 2;
             double ez = Math.Exp(-t);
-            (byState[0], byState[1]) = (-2 * y * z, -(y * y));
-            (byState[2], byState[3]) = (-(z * z), -2 * y * z);
-            (byState[4], byState[5]) = (z, y);
-            byOwn.Clear();
-            byTime[0] = -Math.Sin(t) + (2 * ey * Math.Cos(t) * ez) - (ey * ey * ez);
-            byTime[1] = ez - (2 * ez * ez * ey) + (ez * ez * Math.Cos(t));
-            byTime[2] = 0;
+            (slopes[0, 0], slopes[0, 1]) = (-2 * y * z, -(y * y));
+            (slopes[1, 0], slopes[1, 1]) = (-(z * z), -2 * y * z);
+            (slopes[2, 0], slopes[2, 1]) = (z, y);
+            slopes.Time[0] = -Math.Sin(t) + (2 * ey * Math.Cos(t) * ez) - (ey * ey * ez);
+            slopes.Time[1] = ez - (2 * ez * ez * ey) + (ez * ez * Math.Cos(t));
         }
     }
 
@@ -66,17 +65,12 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = rate * (target - state[0]);
 
-        public readonly void Slopes(
-            Real time,
-            ReadOnlySpan<Real> state,
-            Span<Real> byState,
-            Span<Real> byOwn,
-            Span<Real> byTime
-        )
-        {
-            byState[0] = -rate;
-            byTime[0] = 0;
-        }
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -rate;
     }
 
     private static (double Solution, double Embedded, double Dense) Rosenbrock(int steps)
@@ -214,17 +208,12 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = TransientLaws.CurrentRate<Real>(10, DcMotorLaws.Voltage<Real>(0.35, 0, state[0], 1, 0), 0.002);
 
-        public readonly void Slopes(
-            Real time,
-            ReadOnlySpan<Real> state,
-            Span<Real> byState,
-            Span<Real> byOwn,
-            Span<Real> byTime
-        )
-        {
-            byState[0] = -500;
-            byTime[0] = 0;
-        }
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -500;
     }
 
     private struct Body : IRateSystem<Real>
@@ -236,16 +225,11 @@ public sealed class IntegratorTests
         public readonly void Rates(Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
             rates[0] = TransientLaws.HeatingRate<Real>(60, 2, state[0], 20, 200);
 
-        public readonly void Slopes(
-            Real time,
-            ReadOnlySpan<Real> state,
-            Span<Real> byState,
-            Span<Real> byOwn,
-            Span<Real> byTime
-        )
-        {
-            byState[0] = -0.01;
-            byTime[0] = 0;
-        }
+        public readonly void Prepare(Real time, Real size) { }
+
+        public readonly void StageRates(int stage, Real time, ReadOnlySpan<Real> state, Span<Real> rates) =>
+            Rates(time, state, rates);
+
+        public readonly void Slopes(ReadOnlySpan<Real> state, in SlopeTable<Real> slopes) => slopes[0, 0] = -0.01;
     }
 }

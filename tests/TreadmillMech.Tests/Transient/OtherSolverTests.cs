@@ -25,7 +25,6 @@ public sealed class OtherSolverTests
         Assert.True(one.Edge > End);
         begin = [.. plain.Select(x => (Real)x)];
         system = new(kinds) { Numbers = one.Numbers, Acting = one.Acting };
-        system.NumbersChanged();
         system.ActingChanged();
     }
 
@@ -45,7 +44,7 @@ public sealed class OtherSolverTests
     {
         Vector<double> last = MathNetEnd();
         DriveSystem<Real> copy = system;
-        RosenbrockStep<Real> step = new(DriveStates.Count, DriveStates.Coupled);
+        RosenbrockStep<Real> step = new(copy.Count, copy.Coupled);
         Real[] state = [.. begin];
         Real[] rates = new Real[state.Length];
         Real[] next = new Real[state.Length];

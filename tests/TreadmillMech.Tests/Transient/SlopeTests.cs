@@ -34,11 +34,10 @@ public sealed class SlopeTests
         plain[DriveStates.Magnet] += 3;
         plain[DriveStates.BeltHeat] += 2;
         DriveSystem<T> system = Lift<T>(one);
-        T[] slopes = new T[DriveStates.Count * DriveStates.Coupled];
-        T[] own = new T[DriveStates.Count];
-        T[] byTime = new T[DriveStates.Count];
+        SlopeTable<T> slopes = new(DriveStates.Count, DriveStates.Coupled);
         const double Time = 0.03;
-        system.Slopes(Time, All<T>(plain), slopes, own, byTime);
+        system.Prepare(Time, 1e-3);
+        system.Slopes(All<T>(plain), in slopes);
         for (int column = 0; column < DriveStates.Coupled; column++)
         {
             double h = 1e-6 * DriveStates.Scales[column];
@@ -46,24 +45,15 @@ public sealed class SlopeTests
             double[] down = [.. plain];
             up[column] += h;
             down[column] -= h;
-            Close(
-                system,
-                Time,
-                Time,
-                up,
-                down,
-                h,
-                row => Plain(slopes[(row * DriveStates.Coupled) + column]),
-                $"by state {column}"
-            );
+            Close(system, Time, Time, up, down, h, row => Plain(slopes[row, column]), $"by state {column}");
         }
 
-        Close(system, Time + 1e-6, Time - 1e-6, plain, plain, 1e-6, row => Plain(byTime[row]), "by time");
+        Close(system, Time + 1e-6, Time - 1e-6, plain, plain, 1e-6, row => Plain(slopes.Time[row]), "by time");
         foreach (int row in (int[])[DriveStates.BeltHeat, DriveStates.DeckHeat])
         {
             double[] up = [.. plain];
             up[row] += 1;
-            Assert.Equal(Rates(system, Time, up)[row] - Rates(system, Time, plain)[row], Plain(own[row]), 1e-9);
+            Assert.Equal(Rates(system, Time, up)[row] - Rates(system, Time, plain)[row], Plain(slopes.Own[row]), 1e-9);
         }
     }
 
@@ -121,7 +111,6 @@ public sealed class SlopeTests
             NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref acting),
             NumbersAccess.Fields<FeetNumbers<T>, T>(ref system.Acting)
         );
-        system.NumbersChanged();
         system.ActingChanged();
         return system;
     }

@@ -160,4 +160,40 @@ internal struct DriveNumbers<T>
 
     /// <summary>Temperature of the air at the deck [deg C].</summary>
     internal T DeckAir;
+
+    /// <summary>Largest pull on the drive roller for each newton of the sum of its tensions, at kinetic friction [1].</summary>
+    internal T RollerGrip;
+
+    /// <summary>Force of the drive belt for each newton of its kept tension, driving, at kinetic friction [1].</summary>
+    internal T PulleyGrip;
+
+    /// <summary>The same braking [1].</summary>
+    internal T PulleyGripBackwards;
+
+    /// <summary>One over <see cref="Mass"/> [1/kg].</summary>
+    internal T PerMass;
+
+    /// <summary>One over <see cref="RollerInertia"/> [1/(kg m2)].</summary>
+    internal T PerRollerInertia;
+
+    /// <summary>One over <see cref="MotorInertia"/> [1/(kg m2)].</summary>
+    internal T PerMotorInertia;
+
+    /// <summary>One over <see cref="StrandDamping"/> [m/(N s)].</summary>
+    internal T PerStrandDamping;
+
+    /// <summary>One over <see cref="Stiffness"/> [1/N].</summary>
+    internal T PerStiffness;
+
+    /// <summary>One over <see cref="Inductance"/> [1/(ohm s)].</summary>
+    internal T PerInductance;
+
+    /// <summary>One over <see cref="IntegralTime"/> [1/s].</summary>
+    internal T PerIntegralTime;
+
+    /// <summary>One over <see cref="CurrentTime"/> [1/s].</summary>
+    internal T PerCurrentTime;
+
+    /// <summary>Speed of the roller's face for each speed of the motor [m], where the drive belt does not slide.</summary>
+    internal T FacePerMotor;
 }

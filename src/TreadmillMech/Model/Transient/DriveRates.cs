@@ -15,16 +15,16 @@ internal static class DriveRates
     internal const double PulleyWidth = 0.02;
 
     /// <summary>Motor speed over which its friction changes its sign [rad/s].</summary>
-    private const double MotorRestWidth = 0.5;
+    internal const double MotorRestWidth = 0.5;
 
     /// <summary>Current over which the brushes' voltage changes its sign [A].</summary>
-    private const double BrushWidth = 0.1;
+    internal const double BrushWidth = 0.1;
 
     /// <summary>Time constant with which current leaves the freewheeling diode of a drive that cannot brake [s].</summary>
-    private const double FreewheelTime = 1e-3;
+    internal const double FreewheelTime = 1e-3;
 
     /// <summary>At this many Stribeck speeds the static part is below the rounding of the kinetic one.</summary>
-    private const double Slid = 6;
+    internal const double Slid = 6;
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     internal static void Run<T>(
@@ -85,15 +85,16 @@ internal static class DriveRates
         work.FaceSpeed = state[DriveStates.Roller] * x.RollerRadius;
         T approach = work.FaceSpeed - state[DriveStates.Belt];
         T stretch = state[DriveStates.Stretch];
-        T ratio = kinds.RollerSticks
-            ? TractionLaws.TensionRatio(
-                Friction(x.RollerKinetic, x.RollerStatic, approach, x.StribeckSpeed, true),
-                x.RollerWrap
-            )
-            : x.RollerRatio;
 
         // Beyond nothing at all a loose belt has no grip.
-        work.LargestPull = DriveBeltLaws.CapacityOfTensionSum(2 * T.Max(work.MeanTension, 0), ratio);
+        T sum = 2 * T.Max(work.MeanTension, 0);
+        work.LargestPull =
+            sum
+            * (
+                kinds.RollerSticks
+                    ? RollerGrip(x.RollerKinetic, x.RollerStatic, x.StribeckSpeed, x.RollerWrap, approach)
+                    : x.RollerGrip
+            );
         work.GrippingPull = TransientLaws.GrippingPull(
             stretch,
             approach,
@@ -111,7 +112,7 @@ internal static class DriveRates
     private static void Belt<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
         where T : struct, IReal<T>
     {
-        rates[DriveStates.Belt] = (work.Pull - work.Load) / x.Mass;
+        rates[DriveStates.Belt] = (work.Pull - work.Load) * x.PerMass;
         rates[DriveStates.Stretch] = work.StretchRate;
         rates[DriveStates.Travel] = state[DriveStates.Belt];
     }
@@ -133,18 +134,19 @@ internal static class DriveRates
 
         T roller = state[DriveStates.Roller] * x.RollerPulleyRadius;
         work.PulleySliding = (state[DriveStates.Motor] * x.MotorPulleyRadius) - roller;
-        T ratio = kinds.PulleySticks
-            ? TractionLaws.TensionRatio(
-                Friction(x.PulleyKinetic, x.PulleyStatic, work.PulleySliding, x.StribeckSpeed, true),
-                x.PulleyWrap
+        (T forwards, T backwards) = kinds.PulleySticks
+            ? PulleyGrip(
+                kinds.Machine.Tensioning,
+                x.PulleyKinetic,
+                x.PulleyStatic,
+                x.StribeckSpeed,
+                x.PulleyWrap,
+                work.PulleySliding
             )
-            : x.PulleyRatio;
-        T centrifugal = BeltLaws.CentrifugalTension(x.DriveBeltMassPerLength, roller);
-        Tensioning tensioning = kinds.Machine.Tensioning;
-        T kept = T.Max(DriveBeltStage.Kept(tensioning, x.DriveBeltTension, centrifugal), 0);
-        (T forwards, T backwards) = DriveBeltStage.BothWays(tensioning, kept, ratio);
+            : (x.PulleyGrip, x.PulleyGripBackwards);
         work.DriveBeltForce =
-            T.IfLess(work.PulleySliding, 0, backwards, forwards)
+            PulleyTension(kinds.Machine.Tensioning, x.DriveBeltTension, x.DriveBeltMassPerLength, roller)
+            * T.IfLess(work.PulleySliding, 0, backwards, forwards)
             * TransientLaws.SmoothSign(work.PulleySliding, PulleyWidth);
     }
 
@@ -197,7 +199,7 @@ internal static class DriveRates
         {
             SpeedSensor.Belt => state[DriveStates.Belt],
             SpeedSensor.DriveRoller => work.FaceSpeed,
-            _ => state[DriveStates.Motor] * (x.MotorPulleyRadius / x.RollerPulleyRadius * x.RollerRadius),
+            _ => state[DriveStates.Motor] * x.FacePerMotor,
         };
         T error = loads.SetSpeed - measured;
         T demand = TransientLaws.CurrentDemand(x.Gain, error, state[DriveStates.Integrator]);
@@ -271,8 +273,8 @@ internal static class DriveRates
         }
         else
         {
-            rates[DriveStates.Roller] = ((work.DriveBeltForce * x.RollerPulleyRadius) - resisting) / x.RollerInertia;
-            rates[DriveStates.Motor] = (driving - (work.DriveBeltForce * x.MotorPulleyRadius)) / x.MotorInertia;
+            rates[DriveStates.Roller] = ((work.DriveBeltForce * x.RollerPulleyRadius) - resisting) * x.PerRollerInertia;
+            rates[DriveStates.Motor] = (driving - (work.DriveBeltForce * x.MotorPulleyRadius)) * x.PerMotorInertia;
         }
     }
 
@@ -296,10 +298,7 @@ internal static class DriveRates
         T winding = state[DriveStates.Winding];
         T magnet = state[DriveStates.Magnet];
         T motor = state[DriveStates.Motor];
-
-        // A little above rest the fan's root has a slope.
-        T share = T.Sqrt((motor * motor) + 1) / x.RatedSpeed;
-        T conductance = ThermalLaws.FanConductance(x.StillConductance, x.FanConductance, share);
+        T conductance = HousingConductance(x.StillConductance, x.FanConductance, x.RatedSpeed, motor);
         rates[DriveStates.Winding] = TransientLaws.HeatingRate(
             work.ArmatureHeat,
             x.WindingConductance,
@@ -375,8 +374,48 @@ internal static class DriveRates
         rates[DriveStates.SquareCurrent] = current * current;
     }
 
+    /// <summary>Largest pull on the drive roller for each newton of the sum of its tensions, where it sticks [1].</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static T RollerGrip<T>(T kinetic, T atRest, T stribeckSpeed, T wrap, T approach)
+        where T : struct, IReal<T> =>
+        DriveBeltLaws.CapacityOfTensionSum(
+            1,
+            TractionLaws.TensionRatio(Friction(kinetic, atRest, approach, stribeckSpeed, true), wrap)
+        );
+
+    /// <summary>Force of the drive belt for each newton of its kept tension, driving and braking, where it sticks [1].</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static (T Driving, T Braking) PulleyGrip<T>(
+        Tensioning tensioning,
+        T kinetic,
+        T atRest,
+        T stribeckSpeed,
+        T wrap,
+        T sliding
+    )
+        where T : struct, IReal<T> =>
+        DriveBeltStage.BothWays<T>(
+            tensioning,
+            1,
+            TractionLaws.TensionRatio(Friction(kinetic, atRest, sliding, stribeckSpeed, true), wrap)
+        );
+
+    /// <summary>Tension of the drive belt that its grip is made of [N].</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T Friction<T>(T kinetic, T atRest, T sliding, T stribeckSpeed, bool differs)
+    internal static T PulleyTension<T>(Tensioning tensioning, T tension, T massPerLength, T speed)
+        where T : struct, IReal<T> =>
+        T.Max(DriveBeltStage.Kept(tensioning, tension, BeltLaws.CentrifugalTension(massPerLength, speed)), 0);
+
+    /// <summary>Conductance from the motor's housing to the air [W/K].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T HousingConductance<T>(T still, T fan, T ratedSpeed, T motorSpeed)
+        where T : struct, IReal<T> =>
+        // A little above rest the fan's root has a slope.
+        ThermalLaws.FanConductance(still, fan, T.Sqrt((motorSpeed * motorSpeed) + 1) / ratedSpeed);
+
+    /// <summary>Friction at a sliding speed [1].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Friction<T>(T kinetic, T atRest, T sliding, T stribeckSpeed, bool differs)
         where T : struct, IReal<T> =>
         differs && T.AnyLess(T.Abs(sliding), Slid * stribeckSpeed)
             ? DeckWearLaws.StribeckFriction(kinetic, atRest, sliding, stribeckSpeed)

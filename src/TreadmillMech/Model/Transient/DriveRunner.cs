@@ -1,3 +1,4 @@
+using System.Numerics;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 
@@ -20,7 +21,7 @@ internal sealed class DriveRunner<T>
     private const double LeastStep = 1e-13;
 
     private readonly DriveCase[] cases;
-    private readonly RosenbrockStep<T> step = new(DriveStates.Count, DriveStates.Coupled);
+    private readonly RosenbrockStep<T> step;
     private DriveSystem<T> system;
     private readonly T[] state = new T[DriveStates.Count];
     private readonly T[] next = new T[DriveStates.Count];
@@ -30,20 +31,30 @@ internal sealed class DriveRunner<T>
     private readonly Real[] inside = new Real[DriveStates.Count];
     private readonly Real[] insideRates = new Real[DriveStates.Count];
     private readonly double[] absolute = new double[DriveStates.Count];
-    private readonly double[] wanted;
-    private readonly bool[] running;
-    private readonly bool[] starting;
-    private readonly Signs[] signs;
+    private T wanted;
+    private T edges = double.PositiveInfinity;
+    private T rows = double.PositiveInfinity;
+    private T errorBefore = 0;
+    private T sizeBefore = 0;
+    private T taken = 0;
+    private T takenBack = 0;
+    private T currentLimits = double.PositiveInfinity;
+
+    // A bit for each case.
+    private uint running;
+    private uint standing;
+    private uint starting;
+    private uint retried;
+    private DriveSigns signs;
     private bool moved = true;
 
     internal DriveRunner(ReadOnlySpan<DriveCase> cases)
     {
         this.cases = cases.ToArray();
         system = new(cases[0].Kinds);
-        wanted = new double[cases.Length];
-        running = new bool[cases.Length];
-        starting = new bool[cases.Length];
-        signs = new Signs[cases.Length];
+        step = new(system.Count, system.Coupled);
+        running = (1u << cases.Length) - 1;
+        wanted = FirstStep;
         double relative = cases[0].Plan.Tolerance;
         for (int i = 0; i < absolute.Length; i++)
         {
@@ -58,8 +69,9 @@ internal sealed class DriveRunner<T>
             if (lane < cases.Length)
             {
                 of.Begin(plain);
-                running[lane] = true;
-                wanted[lane] = FirstStep;
+                Cells.Of(ref currentLimits)[lane] = of.Numbers.CurrentLimit;
+                Cells.Of(ref rows)[lane] = of.Record.NextRow;
+                ReadEdge(lane);
             }
 
             Put(lane, plain);
@@ -67,7 +79,6 @@ internal sealed class DriveRunner<T>
             PutFeet(lane, in of.Acting);
         }
 
-        system.NumbersChanged();
         system.ActingChanged();
     }
 
@@ -86,6 +97,7 @@ internal sealed class DriveRunner<T>
             if (++sinceReport == StepsAReport)
             {
                 sinceReport = 0;
+                left -= Endless(ref time);
                 cancellation.ThrowIfCancellationRequested();
                 progress?.Report(Least(ref time));
             }
@@ -94,126 +106,150 @@ internal sealed class DriveRunner<T>
         progress?.Report(Least(ref time));
     }
 
-    /// <summary>Tries one step of every case; answers how many cases ended in it.</summary>
-    internal int Advance(ref T time)
+    private int Endless(ref T time)
     {
-        T size = Sizes(ref time);
-
-        // Where no case has moved since the last step its slopes still hold.
-        step.Take(ref system, time, size, state, first, next, error, !moved);
-        moved = false;
-        T errors = StepControl.Size<T>(error, state, next, absolute, cases[0].Plan.Tolerance);
-        T factors = StepControl.Factor(errors);
-        system.Look(time + size, next, atNext, out DriveWork<T> atEnd);
-        int ended = 0;
-        bool feetChanged = false;
-        for (int lane = 0; lane < cases.Length; lane++)
+        uint endless = running & Cells.Less(MostSteps, taken + takenBack);
+        int ended = BitOperations.PopCount(endless);
+        for (; endless != 0; endless &= endless - 1)
         {
-            if (running[lane])
-            {
-                ended += Judge(
-                    lane,
-                    ref time,
-                    Cells.Of(ref size)[lane],
-                    Cells.Of(ref errors)[lane],
-                    Cells.Of(ref factors)[lane],
-                    ref atEnd,
-                    ref feetChanged
-                )
-                    ? 1
-                    : 0;
-            }
-        }
-
-        if (feetChanged)
-        {
-            system.ActingChanged();
-            system.Rates(time, state, first);
+            int lane = BitOperations.TrailingZeroCount(endless);
+            End(lane, Cells.Of(ref time)[lane], FailureReason.TooManySteps);
         }
 
         return ended;
     }
 
-    private T Sizes(ref T time)
+    /// <summary>Tries one step of every case; answers how many cases ended in it.</summary>
+    internal int Advance(ref T time)
     {
-        T size = FirstStep;
-        for (int lane = 0; lane < cases.Length; lane++)
-        {
-            if (running[lane])
-            {
-                double room = cases[lane].Edge - Cells.Of(ref time)[lane];
-                double h = wanted[lane];
+        T room = edges - time;
 
-                // Two even steps to the edge rather than a long one and a stub.
-                Cells.Of(ref size)[lane] = h >= room ? room : Math.Min(h, Math.Max(0.5 * room, 0.5 * h));
-            }
-        }
+        // Two even steps to the edge rather than a long one and a stub.
+        T size = T.IfLess(wanted, room, T.Min(wanted, 0.5 * T.Max(room, wanted)), room);
 
-        return size;
+        // Where no case has moved since the last step its slopes still hold.
+        step.Take(ref system, time, size, state, first, next, error, !moved);
+        system.LookAtEnd(next, atNext, out DriveWork<T> atEnd);
+        T errors = StepControl.Size<T>(error, state, next, absolute, cases[0].Plan.Tolerance);
+        uint rejected = running & Cells.Less<T>(1, errors);
+        uint accepted = running & ~rejected;
+        T end = Cells.Pick(~Cells.Less(size, room), edges, time + size);
+        DriveSigns after = SignsOf(in atEnd, next);
+        Watch(ref time, ref size, ref end, in after, ref accepted);
+        uint landed = accepted & ~Cells.Less(size, room);
+        signs = signs.With(accepted, in after);
+        time = Cells.Pick(accepted, end, time);
+        Take(accepted);
+        Choose(size, errors, accepted, rejected, landed);
+        moved = accepted != 0;
+        int ended = Failures(ref time, rejected);
+        return landed == 0 && (starting & accepted) == 0 ? ended : ended + Pass(ref time, accepted, landed);
     }
 
-    private bool Judge(
-        int lane,
-        ref T time,
-        double size,
-        double error,
-        double factor,
-        ref DriveWork<T> atEnd,
-        ref bool feetChanged
-    )
+    /// <summary>What lies inside the step just tried: rows, events, a person who begins to walk.</summary>
+    private void Watch(ref T time, ref T size, ref T end, in DriveSigns after, ref uint accepted)
     {
-        DriveCase of = cases[lane];
-        ref double now = ref Cells.Of(ref time)[lane];
-        if (!(error <= 1))
+        uint told = accepted & (~Cells.Less(end + 1e-12, rows) | standing | signs.Changed(in after));
+        for (; told != 0; told &= told - 1)
         {
-            of.Record.Rejected++;
-            wanted[lane] = size * Math.Min(factor, 0.9);
-            return wanted[lane] < LeastStep * Math.Max(1, now) && End(lane, now, Failed(lane));
-        }
-
-        if (of.Stands && StartsInside(lane, size))
-        {
-            return false;
-        }
-
-        bool lands = size >= of.Edge - now;
-        double end = lands ? of.Edge : now + size;
-        Rows(lane, now, size, end);
-        Events(lane, now, size, ref atEnd);
-        now = end;
-        moved = true;
-        Take(lane);
-        wanted[lane] = Math.Max(size * factor, lands ? wanted[lane] : 0);
-        of.Record.Steps++;
-        double speed = Cells.Of(state)[(DriveStates.Belt * T.Width) + lane];
-        if (starting[lane] && of.Stands && speed >= DriveCase.StandingBelow * (1 - 1e-4))
-        {
-            starting[lane] = false;
-            of.StartStepping(now, speed);
-            Changed(lane, ref feetChanged);
-        }
-
-        if (lands)
-        {
-            if (end >= of.Plan.Duration)
+            int lane = BitOperations.TrailingZeroCount(told);
+            double now = Cells.Of(ref time)[lane];
+            double h = Cells.Of(ref size)[lane];
+            if ((standing >> lane & 1) != 0 && StartsInside(lane, h))
             {
-                return End(lane, now, FailureReason.None);
+                accepted &= ~(1u << lane);
+                continue;
+            }
+
+            Rows(lane, now, h, Cells.Of(ref end)[lane]);
+            Events(lane, now, h, in after);
+        }
+    }
+
+    /// <summary>Sizes of the next steps.</summary>
+    private void Choose(T size, T errors, uint accepted, uint rejected, uint landed)
+    {
+        T factor = StepControl.Next(errors, errorBefore, size, sizeBefore);
+        factor = Cells.Pick(retried, T.Min(factor, 1), factor);
+        T onwards = size * factor;
+
+        // A step cut short by its edge says little about the next.
+        onwards = Cells.Pick(landed, T.Max(onwards, wanted), onwards);
+        wanted = Cells.Pick(rejected, size * StepControl.Again(errors), Cells.Pick(accepted, onwards, wanted));
+        errorBefore = Cells.Pick(accepted, errors, errorBefore);
+        sizeBefore = Cells.Pick(accepted, size, sizeBefore);
+        retried = (retried & ~accepted) | rejected;
+        taken += Cells.Pick<T>(accepted, 1, 0);
+        takenBack += Cells.Pick<T>(rejected, 1, 0);
+    }
+
+    private int Failures(ref T time, uint rejected)
+    {
+        uint stuck = rejected & Cells.Less(wanted, LeastStep * T.Max(1, time));
+        int ended = BitOperations.PopCount(stuck);
+        for (; stuck != 0; stuck &= stuck - 1)
+        {
+            int lane = BitOperations.TrailingZeroCount(stuck);
+            End(lane, Cells.Of(ref time)[lane], Failed(lane));
+        }
+
+        return ended;
+    }
+
+    /// <summary>Passes the edges that were reached.</summary>
+    private int Pass(ref T time, uint accepted, uint landed)
+    {
+        int ended = 0;
+        for (uint reached = landed | (starting & accepted); reached != 0; reached &= reached - 1)
+        {
+            int lane = BitOperations.TrailingZeroCount(reached);
+            uint bit = 1u << lane;
+            DriveCase of = cases[lane];
+            double now = Cells.Of(ref time)[lane];
+            double speed = Cells.Of(state)[(DriveStates.Belt * T.Width) + lane];
+            if ((starting & bit) != 0 && of.Stands && speed >= DriveCase.StandingBelow * (1 - 1e-4))
+            {
+                starting &= ~bit;
+                of.StartStepping(now, speed);
+                Changed(lane);
+            }
+
+            if ((landed & bit) == 0)
+            {
+                continue;
+            }
+
+            if (now >= of.Plan.Duration)
+            {
+                End(lane, now, FailureReason.None);
+                ended++;
+                continue;
             }
 
             of.Cross(now, speed);
-            Changed(lane, ref feetChanged);
+            Changed(lane);
         }
 
-        return of.Record.Steps + of.Record.Rejected > MostSteps && End(lane, now, FailureReason.TooManySteps);
+        system.ActingChanged();
+        system.Rates(time, state, first);
+        return ended;
     }
 
-    private void Changed(int lane, ref bool feetChanged)
+    private void Changed(int lane)
     {
         PutFeet(lane, in cases[lane].Acting);
-        feetChanged = true;
+        ReadEdge(lane);
 
-        // Forces bend at an edge: begin carefully.
-        wanted[lane] = Math.Min(wanted[lane], AfterEdge);
+        // Forces bend at an edge: begin carefully, without looking back.
+        Cells.Of(ref wanted)[lane] = Math.Min(Cells.Of(ref wanted)[lane], AfterEdge);
+        Cells.Of(ref sizeBefore)[lane] = 0;
+    }
+
+    private void ReadEdge(int lane)
+    {
+        Cells.Of(ref edges)[lane] = cases[lane].Edge;
+        uint bit = 1u << lane;
+        standing = cases[lane].Stands ? standing | bit : standing & ~bit;
     }
 
     /// <summary>Whether the belt reaches walking speed inside this step; then a shorter one is to end there.</summary>
@@ -222,7 +258,7 @@ internal sealed class DriveRunner<T>
         int at = (DriveStates.Belt * T.Width) + lane;
         double from = Cells.Of(state)[at];
         double to = Cells.Of(next)[at];
-        if (to <= DriveCase.StandingBelow || from >= DriveCase.StandingBelow || starting[lane])
+        if (to <= DriveCase.StandingBelow || from >= DriveCase.StandingBelow || (starting >> lane & 1) != 0)
         {
             return false;
         }
@@ -236,17 +272,17 @@ internal sealed class DriveRunner<T>
             (low, high) = reached ? (low, middle) : (middle, high);
         }
 
-        starting[lane] = true;
-        wanted[lane] = size * high;
+        starting |= 1u << lane;
+        Cells.Of(ref wanted)[lane] = size * high;
         return true;
     }
 
     private void First(T time)
     {
         system.Look(time, state, first, out DriveWork<T> work);
+        signs = SignsOf(in work, state);
         for (int lane = 0; lane < cases.Length; lane++)
         {
-            signs[lane] = SignsOf(lane, ref work, Cells.Of(state));
             Inside(lane, 0, 0, 0);
         }
     }
@@ -266,6 +302,7 @@ internal sealed class DriveRunner<T>
         DriveCase of = cases[lane];
         Look(lane, now, size, place, out LoadNumbers<Real> loads, out DriveWork<Real> work);
         of.Record.AddRow(in of.Numbers, inside, in loads, in work);
+        Cells.Of(ref rows)[lane] = of.Record.NextRow;
     }
 
     private void Look(
@@ -291,23 +328,15 @@ internal sealed class DriveRunner<T>
         DriveRates.Run(in of.Numbers, in kinds, in loads, inside, insideRates, out work);
     }
 
-    private void Events(int lane, double now, double size, ref DriveWork<T> atEnd)
+    private void Events(int lane, double now, double size, in DriveSigns after)
     {
-        Signs after = SignsOf(lane, ref atEnd, Cells.Of(next));
-        Signs before = signs[lane];
-        signs[lane] = after;
-        if (after == before)
-        {
-            return;
-        }
-
-        Event(lane, now, size, 0, before.Belt, after.Belt, DriveEventKind.BeltSlipStarts, DriveEventKind.BeltSlipEnds);
+        Event(lane, now, size, 0, signs.Belt, after.Belt, DriveEventKind.BeltSlipStarts, DriveEventKind.BeltSlipEnds);
         Event(
             lane,
             now,
             size,
             1,
-            before.Pulley,
+            signs.Pulley,
             after.Pulley,
             DriveEventKind.DriveBeltSlipStarts,
             DriveEventKind.DriveBeltSlipEnds
@@ -317,12 +346,12 @@ internal sealed class DriveRunner<T>
             now,
             size,
             2,
-            before.Limited,
+            signs.Limited,
             after.Limited,
             DriveEventKind.CurrentLimitReached,
             DriveEventKind.CurrentLimitLeft
         );
-        Event(lane, now, size, 3, before.Rests, after.Rests, DriveEventKind.BeltStops, null);
+        Event(lane, now, size, 3, signs.Rests, after.Rests, DriveEventKind.BeltStops, null);
     }
 
     private void Event(
@@ -330,12 +359,14 @@ internal sealed class DriveRunner<T>
         double now,
         double size,
         int function,
-        bool before,
-        bool after,
+        uint bitsBefore,
+        uint bitsAfter,
         DriveEventKind begins,
         DriveEventKind? ends
     )
     {
+        bool before = (bitsBefore >> lane & 1) != 0;
+        bool after = (bitsAfter >> lane & 1) != 0;
         if (before == after || (before && ends is null))
         {
             return;
@@ -387,26 +418,30 @@ internal sealed class DriveRunner<T>
     // A belt at rest that only swings on its strands has not started again.
     private const double StirsAgain = 10;
 
-    private Signs SignsOf(int lane, ref DriveWork<T> work, ReadOnlySpan<double> of) =>
-        new(
-            Math.Abs(Cells.Of(ref work.GrippingPull)[lane]) > Cells.Of(ref work.LargestPull)[lane],
-            Math.Abs(Cells.Of(ref work.PulleySliding)[lane]) > PulleySlips,
-            Math.Abs(of[(DriveStates.Current * T.Width) + lane]) > Limited * cases[lane].Numbers.CurrentLimit,
-            Math.Abs(of[(DriveStates.Belt * T.Width) + lane]) < (signs[lane].Rests ? StirsAgain : 1) * DriveCase.AtRest
-        );
-
-    private bool End(int lane, double time, FailureReason reason)
+    private DriveSigns SignsOf(in DriveWork<T> work, ReadOnlySpan<T> of)
     {
-        running[lane] = false;
+        T rest = Cells.Pick<T>(signs.Rests, StirsAgain * DriveCase.AtRest, DriveCase.AtRest);
+        return new(
+            Cells.Less(work.LargestPull, T.Abs(work.GrippingPull)),
+            Cells.Less<T>(PulleySlips, T.Abs(work.PulleySliding)),
+            Cells.Less(Limited * currentLimits, T.Abs(of[DriveStates.Current])),
+            Cells.Less(T.Abs(of[DriveStates.Belt]), rest)
+        );
+    }
+
+    private void End(int lane, double time, FailureReason reason)
+    {
+        running &= ~(1u << lane);
+        Cells.Of(ref edges)[lane] = double.PositiveInfinity;
         DriveRecord record = cases[lane].Record;
         record.Failure = reason;
         record.ReachedTime = time;
+        record.Steps = (int)Cells.Of(ref taken)[lane];
+        record.Rejected = (int)Cells.Of(ref takenBack)[lane];
         for (int i = 0; i < DriveStates.Count; i++)
         {
             record.ReachedState[i] = Cells.Of(state)[(i * T.Width) + lane];
         }
-
-        return true;
     }
 
     private FailureReason Failed(int lane)
@@ -434,16 +469,12 @@ internal sealed class DriveRunner<T>
     }
 
     /// <summary>The end of the step, with its rates, is the beginning of the next one.</summary>
-    private void Take(int lane)
+    private void Take(uint accepted)
     {
-        Span<double> to = Cells.Of(state);
-        Span<double> toRates = Cells.Of(first);
-        ReadOnlySpan<double> from = Cells.Of(next);
-        ReadOnlySpan<double> fromRates = Cells.Of(atNext);
-        for (int at = lane; at < to.Length; at += T.Width)
+        for (int i = 0; i < state.Length; i++)
         {
-            to[at] = from[at];
-            toRates[at] = fromRates[at];
+            state[i] = Cells.Pick(accepted, next[i], state[i]);
+            first[i] = Cells.Pick(accepted, atNext[i], first[i]);
         }
     }
 
@@ -476,7 +507,4 @@ internal sealed class DriveRunner<T>
             to[(i * T.Width) + lane] = from[i];
         }
     }
-
-    /// <summary>What has its event when it changes.</summary>
-    private readonly record struct Signs(bool Belt, bool Pulley, bool Limited, bool Rests);
 }

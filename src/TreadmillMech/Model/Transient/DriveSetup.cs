@@ -22,7 +22,32 @@ internal static class DriveSetup
         PulleyForce(in machine, in dynamics, in kinds, ref x);
         Motor(in machine, in dynamics, ref x);
         Heat(in dynamics, in kinds, ref x);
+        Quotients(in kinds, ref x);
         return x;
+    }
+
+    /// <summary>What the rates would else divide by the same number in every step.</summary>
+    private static void Quotients(in DriveKinds kinds, ref DriveNumbers<Real> x)
+    {
+        x.RollerGrip = DriveBeltLaws.CapacityOfTensionSum<Real>(1, x.RollerRatio);
+        if (!kinds.Direct)
+        {
+            (x.PulleyGrip, x.PulleyGripBackwards) = DriveBeltStage.BothWays<Real>(
+                kinds.Machine.Tensioning,
+                1,
+                x.PulleyRatio
+            );
+        }
+
+        x.PerMass = 1 / x.Mass;
+        x.PerRollerInertia = 1 / x.RollerInertia;
+        x.PerMotorInertia = 1 / x.MotorInertia;
+        x.PerStrandDamping = 1 / x.StrandDamping;
+        x.PerStiffness = 1 / x.Stiffness;
+        x.PerInductance = 1 / x.Inductance;
+        x.PerIntegralTime = 1 / x.IntegralTime;
+        x.PerCurrentTime = 1 / x.CurrentTime;
+        x.FacePerMotor = x.MotorPulleyRadius / x.RollerPulleyRadius * x.RollerRadius;
     }
 
     private static void Belt(

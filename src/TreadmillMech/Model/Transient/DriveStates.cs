@@ -30,6 +30,9 @@ internal static class DriveStates
     /// <summary>States that feed on each other.</summary>
     internal const int Coupled = 8;
 
+    /// <summary>States that feed on each other where winding and magnets keep their temperatures.</summary>
+    internal const int CoupledCold = 6;
+
     /// <summary>Temperature of the running belt [deg C].</summary>
     internal const int BeltHeat = 8;
 

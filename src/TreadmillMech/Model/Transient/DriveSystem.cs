@@ -7,77 +7,49 @@ namespace TreadmillMech.Model.Transient;
 
 /// <summary>The drive as a system of equations, one machine or eight, with exact slopes.</summary>
 /// <remarks>
-/// Slopes are taken with derivatives on eight lanes. For one machine the lanes are eight directions, all at once; for eight
-/// machines they are the machines, direction after direction. Stretch and integrator share a direction: no rate depends on
-/// both.
+/// What the feet do depends on time alone. For one machine it is taken for all stages of a step at once, a stage in each
+/// lane of a register; for eight, at the end of the step once for the three places that ask for it.
 /// </remarks>
 internal struct DriveSystem<T> : IRateSystem<T>
     where T : struct, IReal<T>
 {
-    private const int TimeDirection = 7;
-
-    // Direction of each coupled state; the integrator goes with the stretch.
-    private static ReadOnlySpan<byte> Directions => [0, 1, 2, 3, 4, 3, 5, 6];
+    // From this stage on the time is that of the step's end.
+    private const int AtEnd = 4;
 
     internal DriveKinds Kinds;
     internal DriveNumbers<T> Numbers;
     internal FeetNumbers<T> Acting;
-    private DriveNumbers<Gradient> rows;
-    private DriveNumbers<Dual<Lanes>> lifted;
-    private FeetNumbers<Dual<T>> liftedFeet;
-    private readonly Dual<Lanes>[] states;
-    private readonly Dual<Lanes>[] rates;
-    private readonly Gradient[] rowStates;
-    private readonly Gradient[] rowRates;
+    private FeetNumbers<Lanes> actingInLanes;
+    private LoadNumbers<Dual<Lanes>> ofStages;
+    private LoadNumbers<T> ofEnd;
+    private T begin;
 
     internal DriveSystem(DriveKinds kinds)
     {
         Kinds = kinds;
         Numbers = default;
         Acting = default;
-        rows = default;
-        lifted = default;
-        liftedFeet = default;
-        states = new Dual<Lanes>[DriveStates.Count];
-        rates = new Dual<Lanes>[DriveStates.Count];
-        rowStates = new Gradient[DriveStates.Count];
-        rowRates = new Gradient[DriveStates.Count];
+        actingInLanes = default;
+        ofStages = default;
+        ofEnd = default;
+        begin = default;
     }
 
     public readonly int Count => DriveStates.Count;
 
-    public readonly int Coupled => DriveStates.Coupled;
-
-    /// <summary>To be called when <see cref="Numbers"/> have changed.</summary>
-    internal void NumbersChanged()
-    {
-        Span<T> from = NumbersAccess.Fields<DriveNumbers<T>, T>(ref Numbers);
-        if (T.Width == 1)
-        {
-            Span<Gradient> row = NumbersAccess.Fields<DriveNumbers<Gradient>, Gradient>(ref rows);
-            for (int i = 0; i < from.Length; i++)
-            {
-                row[i] = Plain(from[i]);
-            }
-
-            return;
-        }
-
-        Span<Dual<Lanes>> to = NumbersAccess.Fields<DriveNumbers<Dual<Lanes>>, Dual<Lanes>>(ref lifted);
-        for (int i = 0; i < from.Length; i++)
-        {
-            to[i] = new(Wide(from[i]), 0);
-        }
-    }
+    public readonly int Coupled => Kinds.MotorHeats ? DriveStates.Coupled : DriveStates.CoupledCold;
 
     /// <summary>To be called when <see cref="Acting"/> have changed.</summary>
     internal void ActingChanged()
     {
-        Span<T> from = NumbersAccess.Fields<FeetNumbers<T>, T>(ref Acting);
-        Span<Dual<T>> to = NumbersAccess.Fields<FeetNumbers<Dual<T>>, Dual<T>>(ref liftedFeet);
-        for (int i = 0; i < from.Length; i++)
+        if (T.Width == 1)
         {
-            to[i] = new(from[i], 0);
+            Span<T> from = NumbersAccess.Fields<FeetNumbers<T>, T>(ref Acting);
+            Span<Lanes> to = NumbersAccess.Fields<FeetNumbers<Lanes>, Lanes>(ref actingInLanes);
+            for (int i = 0; i < from.Length; i++)
+            {
+                to[i] = Unsafe.As<T, double>(ref from[i]);
+            }
         }
     }
 
@@ -94,128 +66,99 @@ internal struct DriveSystem<T> : IRateSystem<T>
         DriveRates.Run(in Numbers, in Kinds, in loads, state, rates, out work);
     }
 
-    public readonly void Slopes(T time, ReadOnlySpan<T> state, Span<T> byState, Span<T> byOwn, Span<T> byTime)
+    /// <summary>The same at the end of the step made ready.</summary>
+    internal readonly void LookAtEnd(ReadOnlySpan<T> state, Span<T> rates, out DriveWork<T> work) =>
+        DriveRates.Run(in Numbers, in Kinds, in ofEnd, state, rates, out work);
+
+    public void Prepare(T time, T size)
     {
-        LoadsAtTime.Run(in liftedFeet, Dual<T>.Variable(time), out LoadNumbers<Dual<T>> loads);
-        byState.Clear();
-        byTime.Clear();
+        begin = time;
         if (T.Width == 1)
         {
-            OfOne(in loads, state, byState, byTime);
+            // In the order of the stages; the lanes behind them repeat the last.
+            Vector512<double> places = Vector512.Create(
+                Rodas.Alpha[0],
+                Rodas.Alpha[1],
+                Rodas.Alpha[2],
+                Rodas.Alpha[3],
+                Rodas.Alpha[AtEnd],
+                Rodas.Alpha[AtEnd],
+                Rodas.Alpha[AtEnd],
+                Rodas.Alpha[AtEnd]
+            );
+            Lanes times = new(
+                Vector512.Create(Unsafe.As<T, double>(ref time)) + (places * Unsafe.As<T, double>(ref size))
+            );
+            LoadsAtTime.RunWithSlopes(in actingInLanes, times, out ofStages);
+            ofEnd = OfStage(AtEnd);
         }
         else
         {
-            OfEight(in loads, state, byState, byTime);
-        }
-
-        byOwn.Clear();
-        if (Kinds.DeckHeats)
-        {
-            // Linear cooling, the only feeding of a following state on itself.
-            byOwn[DriveStates.BeltHeat] = -(Numbers.BeltConductance / Numbers.BeltCapacity);
-            byOwn[DriveStates.DeckHeat] = -(Numbers.DeckConductance / Numbers.DeckCapacity);
+            LoadsAtTime.Run(in Acting, time + size, out ofEnd);
         }
     }
 
-    private readonly void OfOne(in LoadNumbers<Dual<T>> loads, ReadOnlySpan<T> state, Span<T> byState, Span<T> byTime)
+    public readonly void StageRates(int stage, T time, ReadOnlySpan<T> state, Span<T> rates)
     {
-        for (int i = 0; i < rowStates.Length; i++)
+        if (stage >= AtEnd)
         {
-            rowStates[i] = new(
-                Plain(state[i]),
-                i < DriveStates.Coupled ? Seed(Directions[i], 1) : Vector512<double>.Zero
-            );
+            DriveRates.Run(in Numbers, in Kinds, in ofEnd, state, rates, out _);
+            return;
         }
 
-        Unsafe.SkipInit(out LoadNumbers<Gradient> row);
-        Span<Gradient> to = NumbersAccess.Fields<LoadNumbers<Gradient>, Gradient>(ref row);
-        ReadOnlySpan<Dual<T>> from = NumbersAccess.Fields<LoadNumbers<Dual<T>>, Dual<T>>(ref Unsafe.AsRef(in loads));
-        for (int i = 0; i < to.Length; i++)
+        LoadNumbers<T> loads;
+        if (T.Width == 1)
         {
-            to[i] = new(Plain(from[i].Value), Seed(TimeDirection, Plain(from[i].Slope)));
+            loads = OfStage(stage);
+        }
+        else
+        {
+            LoadsAtTime.Run(in Acting, time, out loads);
         }
 
-        DriveRates.Run(in rows, in Kinds, in row, rowStates, rowRates, out _);
-        for (int rate = 0; rate < DriveStates.Count; rate++)
-        {
-            // Directions in the order of the coupled states, the shared one twice, the last for time.
-            Vector512<double> slopes = rowRates[rate].Slopes;
-            Span<double> line = Cells.Of(byState.Slice(rate * DriveStates.Coupled, DriveStates.Coupled));
-            Vector512.Shuffle(slopes, Vector512.Create(0L, 1, 2, 3, 4, 3, 5, 6)).CopyTo(line);
-            line[Electric(rate) ? DriveStates.Stretch : DriveStates.Integrator] = 0;
-            byTime[rate] = slopes[TimeDirection];
-        }
+        DriveRates.Run(in Numbers, in Kinds, in loads, state, rates, out _);
     }
 
-    private readonly void OfEight(in LoadNumbers<Dual<T>> loads, ReadOnlySpan<T> state, Span<T> byState, Span<T> byTime)
+    public readonly void Slopes(ReadOnlySpan<T> state, in SlopeTable<T> slopes)
     {
-        Unsafe.SkipInit(out LoadNumbers<Dual<Lanes>> wide);
-        Span<Dual<Lanes>> to = NumbersAccess.Fields<LoadNumbers<Dual<Lanes>>, Dual<Lanes>>(ref wide);
-        ReadOnlySpan<Dual<T>> from = NumbersAccess.Fields<LoadNumbers<Dual<T>>, Dual<T>>(ref Unsafe.AsRef(in loads));
-        int directions = TimeDirection + 1;
-        for (int direction = 0; direction < directions; direction++)
+        LoadNumbers<Dual<T>> loads;
+        if (T.Width == 1)
         {
-            if (!Kinds.MotorHeats && direction is 5 or 6)
-            {
-                continue;
-            }
-
-            for (int i = 0; i < states.Length; i++)
-            {
-                bool along = i < DriveStates.Coupled && Directions[i] == direction;
-                states[i] = new(Wide(state[i]), along ? 1 : 0);
-            }
-
-            bool ofTime = direction == TimeDirection;
-            for (int i = 0; i < to.Length; i++)
-            {
-                to[i] = new(Wide(from[i].Value), ofTime ? Wide(from[i].Slope) : 0);
-            }
-
-            DriveRates.Run(in lifted, in Kinds, in wide, states, rates, out _);
-            for (int row = 0; row < DriveStates.Count; row++)
-            {
-                T slope = Narrow(rates[row].Slope);
-                if (ofTime)
-                {
-                    byTime[row] = slope;
-                    continue;
-                }
-
-                Span<T> line = byState.Slice(row * DriveStates.Coupled, DriveStates.Coupled);
-                for (int column = 0; column < line.Length; column++)
-                {
-                    line[column] = Directions[column] == direction ? slope : line[column];
-                }
-
-                ClearShared(row, line);
-            }
+            loads.Normal = Begin(in ofStages.Normal);
+            loads.SharedNormal = Begin(in ofStages.SharedNormal);
+            loads.Along = Begin(in ofStages.Along);
+            loads.SharedAlong = Begin(in ofStages.SharedAlong);
+            loads.Jam = Begin(in ofStages.Jam);
+            loads.SharedJam = Begin(in ofStages.SharedJam);
+            loads.SetSpeed = Begin(in ofStages.SetSpeed);
+            loads.On = Begin(in ofStages.On);
         }
+        else
+        {
+            LoadsAtTime.RunWithSlopes(in Acting, begin, out loads);
+        }
+
+        DriveSlopes.Run(in Numbers, in Kinds, in loads, state, in slopes);
     }
 
-    /// <summary>Of two states that share a direction, the one that a rate does not depend on.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void ClearShared(int row, Span<T> line) =>
-        line[Electric(row) ? DriveStates.Stretch : DriveStates.Integrator] = 0;
+    private readonly LoadNumbers<T> OfStage(int stage)
+    {
+        LoadNumbers<T> loads;
+        loads.Normal = Of(in ofStages.Normal, stage);
+        loads.SharedNormal = Of(in ofStages.SharedNormal, stage);
+        loads.Along = Of(in ofStages.Along, stage);
+        loads.SharedAlong = Of(in ofStages.SharedAlong, stage);
+        loads.Jam = Of(in ofStages.Jam, stage);
+        loads.SharedJam = Of(in ofStages.SharedJam, stage);
+        loads.SetSpeed = Of(in ofStages.SetSpeed, stage);
+        loads.On = Of(in ofStages.On, stage);
+        return loads;
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static bool Electric(int row) =>
-        row is DriveStates.Current or DriveStates.Integrator or DriveStates.Supplied;
+    private static T Of(in Dual<Lanes> number, int stage) =>
+        Unsafe.Add(ref Unsafe.As<Dual<Lanes>, double>(ref Unsafe.AsRef(in number)), stage);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Seed(int direction, double slope) =>
-        Vector512.ConditionalSelect(
-            Vector512.Equals(Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7), Vector512.Create((double)direction)),
-            Vector512.Create(slope),
-            Vector512<double>.Zero
-        );
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Plain(T number) => Unsafe.As<T, double>(ref number);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Lanes Wide(T number) => Unsafe.As<T, Lanes>(ref number);
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T Narrow(Lanes lanes) => Unsafe.As<Lanes, T>(ref lanes);
+    private static Dual<T> Begin(in Dual<Lanes> number) => new(Of(in number, 0), Of(in number, Lanes.Count));
 }

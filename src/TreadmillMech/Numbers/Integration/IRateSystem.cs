@@ -22,11 +22,20 @@ internal interface IRateSystem<T>
     /// <param name="rates">Their rates.</param>
     void Rates(T time, ReadOnlySpan<T> state, Span<T> rates);
 
-    /// <summary>Derivatives of the rates.</summary>
-    /// <param name="time">Time.</param>
+    /// <summary>Told before a step: what depends on time alone can be made ready for all its stages at once.</summary>
+    /// <param name="time">Time at its beginning.</param>
+    /// <param name="size">Its size.</param>
+    void Prepare(T time, T size);
+
+    /// <summary>Rates of all states at a stage of the step made ready.</summary>
+    /// <param name="stage">Stage of <see cref="Rodas"/>.</param>
+    /// <param name="time">Its time.</param>
     /// <param name="state">States.</param>
-    /// <param name="byState">Row after row, by each of the coupled states.</param>
-    /// <param name="byOwn">Of each following state by itself; ignored for coupled states.</param>
-    /// <param name="byTime">By time.</param>
-    void Slopes(T time, ReadOnlySpan<T> state, Span<T> byState, Span<T> byOwn, Span<T> byTime);
+    /// <param name="rates">Their rates.</param>
+    void StageRates(int stage, T time, ReadOnlySpan<T> state, Span<T> rates);
+
+    /// <summary>Derivatives of the rates at the beginning of the step made ready.</summary>
+    /// <param name="state">States.</param>
+    /// <param name="slopes">Where they are put; the same places every time, the others stay zero.</param>
+    void Slopes(ReadOnlySpan<T> state, in SlopeTable<T> slopes);
 }

@@ -20,9 +20,7 @@ internal sealed class RosenbrockStep<T>
     private readonly int coupled;
     private readonly int room;
     private readonly bool inRegisters;
-    private readonly T[] slopes;
-    private readonly T[] own;
-    private readonly T[] byTime;
+    private readonly SlopeTable<T> slopes;
     private readonly T[] matrix;
     private readonly T[] inverse;
     private readonly T[] stages;
@@ -32,8 +30,7 @@ internal sealed class RosenbrockStep<T>
     private readonly T[] square;
     private readonly T[] cube;
 
-    // By coupled state: its slopes of all rates, and its row of the transposed inverse.
-    private readonly double[] transposed;
+    // Columns of the inverse, one register each.
     private readonly double[] inverted;
     private bool dense;
 
@@ -42,10 +39,8 @@ internal sealed class RosenbrockStep<T>
         this.count = count;
         this.coupled = coupled;
         room = T.Width == 1 ? (count + Register - 1) / Register * Register : count;
-        inRegisters = T.Width == 1 && coupled == Register && typeof(T) == typeof(Real);
-        slopes = new T[count * coupled];
-        own = new T[room];
-        byTime = new T[room];
+        inRegisters = T.Width == 1 && coupled <= Register && typeof(T) == typeof(Real);
+        slopes = new(count, coupled);
         matrix = new T[coupled * coupled];
         inverse = new T[room];
         stages = new T[Rodas.Stages * room];
@@ -54,8 +49,7 @@ internal sealed class RosenbrockStep<T>
         rates = new T[room];
         square = new T[room];
         cube = new T[room];
-        transposed = new double[Register * room];
-        inverted = new double[Register * Register];
+        inverted = new double[Register * coupled];
     }
 
     /// <summary>Takes a step.</summary>
@@ -80,13 +74,10 @@ internal sealed class RosenbrockStep<T>
         where TSystem : IRateSystem<T>
     {
         dense = false;
+        system.Prepare(time, size);
         if (!keepsSlopes)
         {
-            system.Slopes(time, state, slopes, own.AsSpan(0, count), byTime.AsSpan(0, count));
-            if (inRegisters)
-            {
-                Transpose();
-            }
+            system.Slopes(state, in slopes);
         }
 
         Factor(size);
@@ -98,7 +89,12 @@ internal sealed class RosenbrockStep<T>
             if (stage > 0)
             {
                 Argument(stage);
-                system.Rates(time + (Rodas.Alpha[stage] * size), argument.AsSpan(0, count), rates.AsSpan(0, count));
+                system.StageRates(
+                    stage,
+                    time + (Rodas.Alpha[stage] * size),
+                    argument.AsSpan(0, count),
+                    rates.AsSpan(0, count)
+                );
             }
 
             RightSide(stage, size, perSize);
@@ -180,53 +176,38 @@ internal sealed class RosenbrockStep<T>
 
         for (int i = coupled; i < count; i++)
         {
-            inverse[i] = 1 / (diagonal - own[i]);
+            inverse[i] = 1 / (diagonal - slopes.Own[i]);
         }
     }
 
-    /// <summary>Slopes of all rates by each coupled state, side by side.</summary>
-    private void Transpose()
-    {
-        ref double from = ref MemoryMarshal.GetReference(Cells.Of(slopes));
-        ref double to = ref MemoryMarshal.GetArrayDataReference(transposed);
-        for (int row = 0; row < count; row++)
-        {
-            ref double line = ref Unsafe.Add(ref from, row * Register);
-            ref double place = ref Unsafe.Add(ref to, row);
-            for (int column = 0; column < Register; column++)
-            {
-                Unsafe.Add(ref place, column * room) = Unsafe.Add(ref line, column);
-            }
-        }
-    }
-
-    /// <summary>Inverse of the matrix by the method of Gauss and Jordan, transposed, rows in registers.</summary>
+    /// <summary>Inverse of the matrix by the method of Gauss and Jordan, columns in registers.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void Invert(double diagonal)
     {
-        ReadOnlySpan<double> columns = transposed;
+        ReadOnlySpan<double> columns = Cells.Of(slopes.Numbers);
         Span<double> left = stackalloc double[Register * Register];
+        left = left[..(Register * coupled)];
         Span<double> right = inverted;
         right.Clear();
-        for (int i = 0; i < Register; i++)
+        for (int i = 0; i < coupled; i++)
         {
-            (-Vector512.Create<double>(columns.Slice(i * room, Register))).CopyTo(left[(i * Register)..]);
+            (-Vector512.Create(columns.Slice(i * room, Register))).CopyTo(left[(i * Register)..]);
             left[(i * Register) + i] += diagonal;
             right[(i * Register) + i] = 1;
         }
 
         Span<Vector512<double>> lefts = MemoryMarshal.Cast<double, Vector512<double>>(left);
         Span<Vector512<double>> rights = MemoryMarshal.Cast<double, Vector512<double>>(right);
-        for (int pivot = 0; pivot < Register; pivot++)
+        for (int pivot = 0; pivot < lefts.Length; pivot++)
         {
-            double scale = 1 / left[(pivot * Register) + pivot];
+            Vector512<double> scale = Vector512.Create(1 / left[(pivot * Register) + pivot]);
             Vector512<double> ofLeft = lefts[pivot] * scale;
             Vector512<double> ofRight = rights[pivot] * scale;
-            for (int row = 0; row < Register; row++)
+            for (int row = 0; row < lefts.Length; row++)
             {
-                double factor = left[(row * Register) + pivot];
-                lefts[row] -= ofLeft * factor;
-                rights[row] -= ofRight * factor;
+                Vector512<double> factor = Vector512.Create(-left[(row * Register) + pivot]);
+                lefts[row] = Vector512.FusedMultiplyAdd(ofLeft, factor, lefts[row]);
+                rights[row] = Vector512.FusedMultiplyAdd(ofRight, factor, rights[row]);
             }
 
             lefts[pivot] = ofLeft;
@@ -238,28 +219,41 @@ internal sealed class RosenbrockStep<T>
     private void SolveInRegisters(int stage)
     {
         Span<Vector512<double>> x = Stage(stage);
-        ReadOnlySpan<double> b = Cells.Of(stages).Slice(stage * room, Register);
-        ReadOnlySpan<Vector512<double>> rows = MemoryMarshal.Cast<double, Vector512<double>>(inverted.AsSpan());
-        Vector512<double> even = rows[0] * b[0];
-        Vector512<double> odd = rows[1] * b[1];
-        for (int i = 2; i < rows.Length; i += 2)
+        ReadOnlySpan<double> b = Cells.Of(stages).Slice(stage * room, coupled);
+        ReadOnlySpan<Vector512<double>> inverses = MemoryMarshal.Cast<double, Vector512<double>>(inverted.AsSpan());
+        Vector512<double> even = Vector512<double>.Zero;
+        Vector512<double> odd = Vector512<double>.Zero;
+        int column = 0;
+        for (; column < b.Length - 1; column += 2)
         {
-            even += rows[i] * b[i];
-            odd += rows[i + 1] * b[i + 1];
+            even = Vector512.FusedMultiplyAdd(inverses[column], Vector512.Create(b[column]), even);
+            odd = Vector512.FusedMultiplyAdd(inverses[column + 1], Vector512.Create(b[column + 1]), odd);
         }
 
-        x[0] = even + odd;
-        ReadOnlySpan<Vector512<double>> columns = MemoryMarshal.Cast<double, Vector512<double>>(transposed.AsSpan());
+        if (column < b.Length)
+        {
+            even = Vector512.FusedMultiplyAdd(inverses[column], Vector512.Create(b[column]), even);
+        }
+
+        // The following states of the first register come with the others below.
+        Vector512<double> right = x[0];
+        Vector512<double> isCoupled = Vector512.LessThan(
+            Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7),
+            Vector512.Create((double)coupled)
+        );
+        x[0] = Vector512.ConditionalSelect(isCoupled, even + odd, right);
+        ReadOnlySpan<Vector512<double>> columns = Registers(slopes.Numbers);
         ReadOnlySpan<Vector512<double>> divisors = Registers(inverse);
-        for (int i = 1; i < x.Length; i++)
+        for (int i = coupled == Register ? 1 : 0; i < x.Length; i++)
         {
             Vector512<double> sum = x[i];
-            for (int column = 0; column < b.Length; column++)
+            for (column = 0; column < b.Length; column++)
             {
-                sum += columns[(column * x.Length) + i] * b[column];
+                sum = Vector512.FusedMultiplyAdd(columns[(column * x.Length) + i], Vector512.Create(b[column]), sum);
             }
 
-            x[i] = sum * divisors[i];
+            sum *= divisors[i];
+            x[i] = i == 0 ? Vector512.ConditionalSelect(isCoupled, x[0], sum) : sum;
         }
     }
 
@@ -267,10 +261,12 @@ internal sealed class RosenbrockStep<T>
     private void Eliminate(T diagonal)
     {
         Span<T> m = matrix;
-        ReadOnlySpan<T> j = slopes;
-        for (int i = 0; i < m.Length; i++)
+        for (int row = 0; row < coupled; row++)
         {
-            m[i] = -j[i];
+            for (int column = 0; column < coupled; column++)
+            {
+                m[(row * coupled) + column] = -slopes[row, column];
+            }
         }
 
         for (int i = 0; i < coupled; i++)
@@ -286,11 +282,11 @@ internal sealed class RosenbrockStep<T>
             for (int row = pivot + 1; row < coupled; row++)
             {
                 Span<T> line = m.Slice(row * coupled, coupled);
-                T factor = line[pivot] * reciprocal;
+                T factor = -(line[pivot] * reciprocal);
                 line[pivot] = factor;
                 for (int column = pivot + 1; column < line.Length; column++)
                 {
-                    line[column] -= factor * top[column];
+                    line[column] = T.MultiplyAdd(factor, top[column], line[column]);
                 }
             }
         }
@@ -308,7 +304,7 @@ internal sealed class RosenbrockStep<T>
             Vector512<double> sum = from[i];
             for (int earlier = 0; earlier < weights.Length; earlier++)
             {
-                sum += weights[earlier] * k[(earlier * to.Length) + i];
+                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
             }
 
             to[i] = sum;
@@ -323,17 +319,17 @@ internal sealed class RosenbrockStep<T>
         Vector512<double> ofStages = Wide(perSize);
         ReadOnlySpan<Vector512<double>> k = Registers(stages);
         ReadOnlySpan<Vector512<double>> rate = Registers(rates);
-        ReadOnlySpan<Vector512<double>> time = Registers(byTime);
+        ReadOnlySpan<Vector512<double>> time = Registers(slopes.Time);
         Span<Vector512<double>> to = Stage(stage);
         for (int i = 0; i < to.Length; i++)
         {
             Vector512<double> sum = Vector512<double>.Zero;
             for (int earlier = 0; earlier < weights.Length; earlier++)
             {
-                sum += weights[earlier] * k[(earlier * to.Length) + i];
+                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
             }
 
-            to[i] = rate[i] + (ofTime * time[i]) + (ofStages * sum);
+            to[i] = Vector512.FusedMultiplyAdd(ofStages, sum, Vector512.FusedMultiplyAdd(ofTime, time[i], rate[i]));
         }
     }
 
@@ -347,7 +343,7 @@ internal sealed class RosenbrockStep<T>
             T sum = x[row];
             for (int column = 0; column < line.Length; column++)
             {
-                sum -= line[column] * x[column];
+                sum = T.MultiplyAdd(line[column], x[column], sum);
             }
 
             x[row] = sum;
@@ -356,22 +352,21 @@ internal sealed class RosenbrockStep<T>
         for (int row = coupled - 1; row >= 0; row--)
         {
             ReadOnlySpan<T> line = m.Slice(row * coupled, coupled);
-            T sum = x[row];
+            T sum = 0;
             for (int column = row + 1; column < line.Length; column++)
             {
-                sum -= line[column] * x[column];
+                sum = T.MultiplyAdd(line[column], x[column], sum);
             }
 
-            x[row] = sum * inverse[row];
+            x[row] = (x[row] - sum) * inverse[row];
         }
 
         for (int row = coupled; row < count; row++)
         {
-            ReadOnlySpan<T> line = slopes.AsSpan(row * coupled, coupled);
             T sum = x[row];
-            for (int column = 0; column < line.Length; column++)
+            for (int column = 0; column < coupled; column++)
             {
-                sum += line[column] * x[column];
+                sum = T.MultiplyAdd(slopes[row, column], x[column], sum);
             }
 
             x[row] = sum * inverse[row];

@@ -5,13 +5,18 @@ namespace TreadmillMech.Numbers.Integration;
 /// <summary>Sizes of steps from errors of steps.</summary>
 /// <remarks>
 /// Hairer, Norsett and Wanner, Solving Ordinary Differential Equations I, section II.4: the error of the embedded order 3
-/// goes with the fourth power of the step.
+/// goes with the fourth power of the step. From one step to the next the filter H211b of Soderlind, Digital filters in
+/// adaptive time-stepping, ACM TOMS 29, 2003, with b = 4: a strand that swings makes errors that rise and fall with its
+/// phase, and a step that followed the last of them alone would be taken back at the next.
 /// </remarks>
 internal static class StepControl
 {
     private const double Safety = 0.9;
     private const double Least = 0.2;
     private const double Most = 5;
+
+    /// <summary>Smaller errors count as this.</summary>
+    private const double LeastError = 1e-4;
 
     /// <summary>Largest of the errors over what each state may err; infinite where one is not finite.</summary>
     internal static T Size<T>(
@@ -36,8 +41,22 @@ internal static class StepControl
         return worst;
     }
 
-    /// <summary>Factor from this step to the next, or to the next attempt.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal static T Factor<T>(T size)
-        where T : struct, IReal<T> => T.Max(Least, T.Min(Most, Safety / T.Sqrt(T.Sqrt(T.Max(size, 1e-12)))));
+    /// <summary>Factor from a step to the next.</summary>
+    /// <param name="error">Its error, 1 at most.</param>
+    /// <param name="errorBefore">Error of the step before.</param>
+    /// <param name="size">Its size.</param>
+    /// <param name="sizeBefore">Size of the step before; 0 where there is none to look back to.</param>
+    internal static T Next<T>(T error, T errorBefore, T size, T sizeBefore)
+        where T : struct, IReal<T>
+    {
+        T now = T.Max(error, LeastError);
+        T before = T.IfLess(0, sizeBefore, T.Max(errorBefore, LeastError), now);
+        T square = T.IfLess(0, sizeBefore, size * size / (sizeBefore * sizeBefore), 1);
+        T product = now * before * square * square;
+        return T.Max(Least, T.Min(Most, Safety / T.Sqrt(T.Sqrt(T.Sqrt(T.Sqrt(product))))));
+    }
+
+    /// <summary>Factor from a step that is taken back to the next attempt.</summary>
+    internal static T Again<T>(T error)
+        where T : struct, IReal<T> => T.Max(Least, T.Min(Safety, Safety / T.Sqrt(T.Sqrt(T.Max(error, LeastError)))));
 }

@@ -1,4 +1,5 @@
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 using UnitsNet;
 
@@ -21,8 +22,8 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
-        Figure? found = Told(facts.TensionAsFound);
-        Figure? now = Told(facts.TensionNow);
+        Figure? found = facts.Joint.Bent(Told(facts.TensionAsFound), VisitQuantity.RestTensionAsFound);
+        Figure? now = facts.Joint.Bent(Told(facts.TensionNow), VisitQuantity.RestTensionNow);
         if (facts.Lifts.Count > 0 && (found is not null || now is not null))
         {
             yield return new(ReadingKind.RestTension, "Strand tension at rest", "N", found, now, null);
@@ -58,8 +59,14 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Friction(VisitFacts facts)
     {
-        Figure? found = facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
-        Figure? left = facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
+        Figure? found = facts.Joint.Bent(
+            facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null,
+            VisitQuantity.DeckFrictionAsFound
+        );
+        Figure? left = facts.Joint.Bent(
+            facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null,
+            VisitQuantity.DeckFrictionNow
+        );
         if (found is not null || left is not null)
         {
             yield return new(ReadingKind.DeckFriction, "Deck friction", "", found, left, facts.Options.HighFriction);
@@ -84,8 +91,14 @@ internal static class ReadingTable
         Figure? left = null;
         if (facts.Joint.Agreed is { } joint && facts.Visit.Machine.DriveRoller.Friction is null)
         {
-            found = Plain("friction", joint.DriveRollerFrictionAsFound);
-            left = Plain("friction", joint.DriveRollerFrictionNow);
+            found = facts.Joint.Bent(
+                Plain("friction", joint.DriveRollerFrictionAsFound),
+                VisitQuantity.DriveRollerFrictionAsFound
+            );
+            left = facts.Joint.Bent(
+                Plain("friction", joint.DriveRollerFrictionNow),
+                VisitQuantity.DriveRollerFrictionNow
+            );
         }
         else if (facts.Joint.Agreed is null && facts.RollerFriction.Is(out Estimate<double> friction))
         {
@@ -105,7 +118,9 @@ internal static class ReadingTable
             yield break;
         }
 
-        if (Told(facts.Margin) is { StandardUncertainty: not null } belt)
+        if (
+            facts.Joint.Bent(Told(facts.Margin), VisitQuantity.BeltMargin) is { StandardUncertainty: not null } belt
+        )
         {
             yield return new(
                 ReadingKind.BeltMargin,
@@ -117,7 +132,10 @@ internal static class ReadingTable
             );
         }
 
-        if (Told(facts.DriveBeltMargin) is { StandardUncertainty: not null } drive)
+        if (
+            facts.Joint.Bent(Told(facts.DriveBeltMargin), VisitQuantity.DriveBeltMargin) is
+            { StandardUncertainty: not null } drive
+        )
         {
             yield return new(ReadingKind.DriveBeltMargin, $"Margin of the {facts.Say.Drive}", "", null, drive, null);
         }
@@ -134,8 +152,11 @@ internal static class ReadingTable
             yield break;
         }
 
-        Figure? found = Newtons(joint.DriveBeltTensionAsFound);
-        Figure? left = Newtons(joint.DriveBeltTensionNow);
+        Figure? found = facts.Joint.Bent(
+            Newtons(joint.DriveBeltTensionAsFound),
+            VisitQuantity.DriveBeltTensionAsFound
+        );
+        Figure? left = facts.Joint.Bent(Newtons(joint.DriveBeltTensionNow), VisitQuantity.DriveBeltTensionNow);
         if (found is not null || left is not null)
         {
             yield return new(

@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Which belt slips, and what to do: quarter turns, the drive belt, or the reading that must come first.</summary>
 internal static class SlipRules
 {
-    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget)
+    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
         if (!facts.SlipsNow)
         {
@@ -20,7 +20,7 @@ internal static class SlipRules
         return facts.OilOnRoller ? []
             : facts.RetestDue ? [NotRetested(facts)]
             : driveBelt ? [DriveBeltSlips(facts)]
-            : [RunningBeltSlips(facts, budget)];
+            : [RunningBeltSlips(facts, budget, causes)];
     }
 
     /// <summary>Whether less than one step is left of the turns of a visit.</summary>
@@ -40,9 +40,13 @@ internal static class SlipRules
             ),
         };
 
-    private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget)
+    private static Finding RunningBeltSlips(
+        VisitFacts facts,
+        TensionBudget budget,
+        IReadOnlyList<RankedCause> causes
+    )
     {
-        string? first = ReadFirst(facts);
+        string? first = ReadFirst(facts) ?? NotByTurns(facts, causes);
         bool located = facts.LocatedAt(SlipPlace.RunningBelt);
         return new()
         {
@@ -101,6 +105,23 @@ internal static class SlipRules
         : !facts.Tension.Found && facts.SlipTests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
+
+    /// <summary>
+    /// What comes before a turn where all that was read together speaks for a cause that no turn mends; null where it
+    /// does not. One cloth may miss the oil, and one reading of speeds the slip.
+    /// </summary>
+    private static string? NotByTurns(VisitFacts facts, IReadOnlyList<RankedCause> causes)
+    {
+        double Probability(params Cause[] of) => causes.Where(c => of.Contains(c.Cause)).Sum(static c => c.Probability);
+        double likely = facts.Options.LikelyCause.Value;
+        return
+            Probability(Cause.OilOnDriveRoller, Cause.OverLubricated) >= likely
+                ? "Clean the drive roller, machine unplugged, and repeat the slip test: what was read together speaks for oil, though the cloth showed none."
+            : Probability(Cause.DriveBeltSlack, Cause.DriveBeltGlazed, Cause.DriveBeltCracked, Cause.PulleyLoose)
+            >= likely
+                ? $"Read motor and roller speed again, unloaded and under {facts.Say.TestDemand}, and look at the {facts.Say.Drive}, its pulleys and their set screws, machine unplugged: what was read together speaks for slip there."
+            : null;
+    }
 
     private static NextStep ReadFirstStep(VisitFacts facts, string reading) =>
         new()

@@ -82,8 +82,10 @@ internal sealed class BenchRun
             { StandardUncertainty: { } uncertainty } found
         )
         {
+            double lower = found.Lower ?? found.Value - (1.96 * uncertainty);
+            double upper = found.Upper ?? found.Value + (1.96 * uncertainty);
             (int told, int inside) = held.GetValueOrDefault(kind);
-            held[kind] = (told + 1, inside + (Math.Abs(found.Value - truth) <= 1.96 * uncertainty ? 1 : 0));
+            held[kind] = (told + 1, inside + (truth >= lower && truth <= upper ? 1 : 0));
         }
     }
 

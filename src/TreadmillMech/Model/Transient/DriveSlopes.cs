@@ -1,0 +1,497 @@
+using System.Runtime.CompilerServices;
+using TreadmillMech.Laws;
+using TreadmillMech.Numbers;
+using TreadmillMech.Numbers.Integration;
+
+namespace TreadmillMech.Model.Transient;
+
+/// <summary>Exact derivatives of <see cref="DriveRates"/>, put together by the chain rule.</summary>
+/// <remarks>
+/// Only the bent laws (friction near rest, the brushes, the fan, static friction) are differentiated by <see cref="Dual{T}"/>,
+/// each in its one direction. What is left is linear, or a product, and written out. The tests hold every place against
+/// the rates themselves on derivatives.
+/// </remarks>
+internal static class DriveSlopes
+{
+    internal static void Run<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<Dual<T>> loads,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes
+    )
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out DriveSlopeWork<T> work);
+        state = state[..DriveStates.Count];
+        Load(in x, in kinds, in loads, state, in slopes, ref work);
+        Grip(in x, in kinds, state, ref work);
+        Belt(in x, state, in slopes, in work);
+        Pulley(in x, in kinds, state, in slopes, ref work);
+        Armature(in x, in kinds, in loads, state, in slopes, ref work);
+        Shafts(in x, in kinds, state, in slopes, ref work);
+        if (kinds.MotorHeats)
+        {
+            Warming(in x, state, in slopes, in work);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Load<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<Dual<T>> loads,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T speed = state[DriveStates.Belt];
+        Dual<T> moving = Dual<T>.Variable(speed);
+        Dual<T> sign = TransientLaws.SmoothSign(moving, DriveRates.RestWidth);
+        Dual<T> friction = sign;
+        if (kinds.DeckSticks && T.AnyLess(T.Abs(speed), DriveRates.Slid * x.StribeckSpeed))
+        {
+            friction *= DeckWearLaws.StribeckFriction(
+                Fixed(x.DeckKinetic),
+                Fixed(x.DeckStatic),
+                moving,
+                Fixed(x.StribeckSpeed)
+            );
+        }
+        else
+        {
+            friction = new(friction.Value * x.DeckKinetic, friction.Slope * x.DeckKinetic);
+        }
+
+        T normal = loads.Normal.Value;
+        T jam = loads.Jam.Value;
+        T held = jam + x.Drag;
+        T deck = (friction.Value * normal) + (sign.Value * jam);
+        T deckBySpeed = (friction.Slope * normal) + (sign.Slope * jam);
+        T deckByTime = friction.Value * loads.Normal.Slope;
+        T bySpeed = (friction.Slope * normal) + (sign.Slope * held);
+        T byTime = deckByTime + loads.Along.Slope;
+        T shared =
+            (friction.Slope * loads.SharedNormal.Value) + (sign.Slope * (loads.SharedJam.Value + (0.5 * x.Drag)));
+        T sharedByTime = (friction.Value * loads.SharedNormal.Slope) + loads.SharedAlong.Slope;
+        work.Load = deck + (sign.Value * x.Drag) + loads.Along.Value;
+        work.LoadBySpeed = bySpeed;
+        work.LoadByTime = byTime;
+        T sharedLoad =
+            (friction.Value * loads.SharedNormal.Value)
+            + (sign.Value * (loads.SharedJam.Value + (0.5 * x.Drag)))
+            + loads.SharedAlong.Value;
+        Dual<T> centrifugal = BeltLaws.CentrifugalTension(Fixed(x.MassPerLength), moving);
+        work.MeanTension = TransientLaws.MeanTension(x.Tension - centrifugal.Value, work.Load, sharedLoad);
+        work.MeanTensionBySpeed = TransientLaws.MeanTension(-centrifugal.Slope, bySpeed, shared);
+        work.MeanTensionByTime = TransientLaws.MeanTension(0, byTime, sharedByTime);
+        T heatBySpeed = (deckBySpeed * speed) + deck;
+        T heatByTime = deckByTime * speed;
+        work.HeatBySpeed = heatBySpeed + (x.Drag * ((sign.Slope * speed) + sign.Value));
+        work.HeatByTime = heatByTime;
+        slopes[DriveStates.Given, DriveStates.Belt] = loads.Along.Value;
+        slopes.Time[DriveStates.Given] = loads.Along.Slope * speed;
+        if (kinds.DeckHeats)
+        {
+            T toBelt = x.BeltHeatShare / x.BeltCapacity;
+            T toDeck = (1 - x.BeltHeatShare) / x.DeckCapacity;
+            slopes[DriveStates.BeltHeat, DriveStates.Belt] = toBelt * heatBySpeed;
+            slopes[DriveStates.DeckHeat, DriveStates.Belt] = toDeck * heatBySpeed;
+            slopes.Time[DriveStates.BeltHeat] = toBelt * heatByTime;
+            slopes.Time[DriveStates.DeckHeat] = toDeck * heatByTime;
+
+            // Linear cooling, the only feeding of a following state on itself.
+            slopes.Own[DriveStates.BeltHeat] = -(x.BeltConductance / x.BeltCapacity);
+            slopes.Own[DriveStates.DeckHeat] = -(x.DeckConductance / x.DeckCapacity);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Grip<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T face = state[DriveStates.Roller] * x.RollerRadius;
+        T stretch = state[DriveStates.Stretch];
+        T approach = face - state[DriveStates.Belt];
+        work.FaceSpeed = face;
+        T turning = T.IfLess(face, 0, -1, 1);
+
+        // The pull as if friction had no limit, and its slopes.
+        T share = 1 / (1 + (x.StrandDamping * T.Abs(face) * x.PerStiffness));
+        T gripping = ((x.StrandStiffness * stretch) + (x.StrandDamping * approach)) * share;
+        T damped = x.StrandDamping * share;
+        T byFace = damped - (gripping * damped * turning * x.PerStiffness);
+
+        // The largest pull, and its slopes; beyond nothing at all a loose belt has no grip.
+        T sum = 2 * T.Max(work.MeanTension, 0);
+        T grip = x.RollerGrip;
+        T byApproach = 0;
+        if (kinds.RollerSticks)
+        {
+            Dual<T> sticking = DriveRates.RollerGrip(
+                Fixed(x.RollerKinetic),
+                Fixed(x.RollerStatic),
+                Fixed(x.StribeckSpeed),
+                Fixed(x.RollerWrap),
+                Dual<T>.Variable(approach)
+            );
+            grip = sticking.Value;
+            byApproach = sum * sticking.Slope;
+        }
+
+        T largest = sum * grip;
+        T ofTension = T.IfLess(work.MeanTension, 0, 0, 2 * grip);
+        T bySpeed = (ofTension * work.MeanTensionBySpeed) - byApproach;
+        T byTime = ofTension * work.MeanTensionByTime;
+
+        // Which of the three holds.
+        T forwards = T.IfLess(largest, gripping, 1, 0);
+        T backwards = T.IfLess(gripping, -largest, 1, 0);
+        T limited = forwards - backwards;
+        T grips = 1 - forwards - backwards;
+        work.Slips = 1 - grips;
+        work.Pull = (grips * gripping) + (limited * largest);
+        work.PullBySpeed = (limited * bySpeed) - (grips * damped);
+        work.PullByRoller = ((grips * byFace) + (limited * byApproach)) * x.RollerRadius;
+        work.PullByStretch = grips * x.StrandStiffness * share;
+        work.PullByTime = limited * byTime;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Belt<T>(
+        in DriveNumbers<T> x,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        in DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        slopes[DriveStates.Belt, DriveStates.Belt] = (work.PullBySpeed - work.LoadBySpeed) * x.PerMass;
+        slopes[DriveStates.Belt, DriveStates.Roller] = work.PullByRoller * x.PerMass;
+        slopes[DriveStates.Belt, DriveStates.Stretch] = work.PullByStretch * x.PerMass;
+        slopes.Time[DriveStates.Belt] = (work.PullByTime - work.LoadByTime) * x.PerMass;
+
+        T bySpeed = work.PullBySpeed * x.PerStrandDamping;
+        T byRoller = work.PullByRoller * x.PerStrandDamping;
+        T byStretch = (work.PullByStretch - x.StrandStiffness) * x.PerStrandDamping;
+        T byTime = work.PullByTime * x.PerStrandDamping;
+        slopes[DriveStates.Stretch, DriveStates.Belt] = bySpeed;
+        slopes[DriveStates.Stretch, DriveStates.Roller] = byRoller;
+        slopes[DriveStates.Stretch, DriveStates.Stretch] = byStretch;
+        slopes.Time[DriveStates.Stretch] = byTime;
+        slopes[DriveStates.Travel, DriveStates.Belt] = 1;
+
+        // Heat of the strands and of the roller's face.
+        T rate = (work.Pull - (x.StrandStiffness * state[DriveStates.Stretch])) * x.PerStrandDamping;
+        T lag = work.FaceSpeed - state[DriveStates.Belt] - rate;
+        T ofRate = (2 * x.StrandDamping * rate) - work.Pull;
+        slopes[DriveStates.Lost, DriveStates.Belt] =
+            work.HeatBySpeed + (work.PullBySpeed * lag) - work.Pull + (ofRate * bySpeed);
+        slopes[DriveStates.Lost, DriveStates.Roller] =
+            (work.PullByRoller * lag) + (work.Pull * x.RollerRadius) + (ofRate * byRoller);
+        slopes[DriveStates.Lost, DriveStates.Stretch] = (work.PullByStretch * lag) + (ofRate * byStretch);
+        slopes.Time[DriveStates.Lost] = work.HeatByTime + (work.PullByTime * lag) + (ofRate * byTime);
+
+        // Sliding; none while the belt grips.
+        T turning = T.IfLess(work.FaceSpeed, 0, -1, 1);
+        T creep = T.Abs(work.FaceSpeed) * x.PerStiffness;
+        T slides = T.IfLess(lag, creep * work.Pull, -work.Slips, work.Slips);
+        slopes[DriveStates.Slide, DriveStates.Belt] = slides * (-1 - (creep * work.PullBySpeed) - bySpeed);
+        slopes[DriveStates.Slide, DriveStates.Roller] =
+            slides
+            * (
+                x.RollerRadius
+                - (x.RollerRadius * turning * work.Pull * x.PerStiffness)
+                - (creep * work.PullByRoller)
+                - byRoller
+            );
+        slopes[DriveStates.Slide, DriveStates.Stretch] = slides * (-(creep * work.PullByStretch) - byStretch);
+        slopes.Time[DriveStates.Slide] = slides * (-(creep * work.PullByTime) - byTime);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Pulley<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        if (kinds.Direct)
+        {
+            return;
+        }
+
+        T roller = state[DriveStates.Roller] * x.RollerPulleyRadius;
+        T sliding = (state[DriveStates.Motor] * x.MotorPulleyRadius) - roller;
+        Dual<T> share = TransientLaws.SmoothSign(Dual<T>.Variable(sliding), DriveRates.PulleyWidth);
+        T grip = T.IfLess(sliding, 0, x.PulleyGripBackwards, x.PulleyGrip);
+        if (kinds.PulleySticks)
+        {
+            (Dual<T> driving, Dual<T> braking) = DriveRates.PulleyGrip(
+                kinds.Machine.Tensioning,
+                Fixed(x.PulleyKinetic),
+                Fixed(x.PulleyStatic),
+                Fixed(x.StribeckSpeed),
+                Fixed(x.PulleyWrap),
+                Dual<T>.Variable(sliding)
+            );
+            Dual<T> sticking = Dual<T>.IfLess(Fixed(sliding), 0, braking, driving);
+            share *= sticking;
+            grip = 1;
+        }
+
+        Dual<T> tension = DriveRates.PulleyTension(
+            kinds.Machine.Tensioning,
+            Fixed(x.DriveBeltTension),
+            Fixed(x.DriveBeltMassPerLength),
+            Dual<T>.Variable(roller)
+        );
+        T force = tension.Value * grip * share.Value;
+        T bySliding = tension.Value * grip * share.Slope;
+        T byRoller = ((tension.Slope * grip * share.Value) - bySliding) * x.RollerPulleyRadius;
+        T byMotor = bySliding * x.MotorPulleyRadius;
+        work.DriveByRoller = byRoller;
+        work.DriveByMotor = byMotor;
+        slopes[DriveStates.Lost, DriveStates.Roller] += (byRoller * sliding) - (force * x.RollerPulleyRadius);
+        work.PulleyHeatByMotor = (byMotor * sliding) + (force * x.MotorPulleyRadius);
+        T way = T.IfLess(sliding, 0, -1, 1);
+        slopes[DriveStates.PulleySlide, DriveStates.Roller] = -(way * x.RollerPulleyRadius);
+        slopes[DriveStates.PulleySlide, DriveStates.Motor] = way * x.MotorPulleyRadius;
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Armature<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<Dual<T>> loads,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T current = state[DriveStates.Current];
+        T motor = state[DriveStates.Motor];
+        (int measuredState, T measuredBy) = kinds.Sensor switch
+        {
+            SpeedSensor.Belt => (DriveStates.Belt, 1),
+            SpeedSensor.DriveRoller => (DriveStates.Roller, x.RollerRadius),
+            _ => (DriveStates.Motor, x.FacePerMotor),
+        };
+
+        // The current asked for: within its limits, at one of them, or none once the key is pulled.
+        T error = loads.SetSpeed.Value - (measuredBy * state[measuredState]);
+        T demand = TransientLaws.CurrentDemand(x.Gain, error, state[DriveStates.Integrator]);
+        T least = kinds.CanBrake ? -x.CurrentLimit : 0;
+        T off = 1 - loads.On.Value;
+        T free = T.IfLess(x.CurrentLimit, demand, 0, T.IfLess(least, demand, 1, 0));
+        T target = T.IfLess(off, 0.5, T.Max(least, T.Min(x.CurrentLimit, demand)), 0);
+        T byIntegral = T.IfLess(off, 0.5, free, 0);
+        T byError = x.Gain * byIntegral;
+        T on = T.IfLess(off, 0.5, 1, 0);
+        T integrating = byError * x.PerIntegralTime;
+        slopes[DriveStates.Integrator, measuredState] = -(integrating * measuredBy);
+        slopes[DriveStates.Integrator, DriveStates.Integrator] = (byIntegral - on) * x.PerIntegralTime;
+        slopes.Time[DriveStates.Integrator] = integrating * loads.SetSpeed.Slope;
+
+        // What heat does to motor constant and resistance.
+        Dual<T> constant = Fixed(x.MotorConstant);
+        Dual<T> resistance = Fixed(x.Resistance);
+        if (kinds.MotorHeats)
+        {
+            constant = DcMotorLaws.WarmConstant(
+                Fixed(x.MotorConstant),
+                Fixed(x.MagnetCoefficient),
+                Dual<T>.Variable(state[DriveStates.Magnet]) - Fixed(x.MagnetReference)
+            );
+            resistance = DcMotorLaws.CopperResistance(
+                Fixed(x.Resistance),
+                Fixed(x.WindingReference),
+                Dual<T>.Variable(state[DriveStates.Winding])
+            );
+        }
+
+        Dual<T> brush = Fixed(x.BrushDrop) * TransientLaws.SmoothSign(Dual<T>.Variable(current), DriveRates.BrushWidth);
+        work.MotorConstant = constant;
+
+        // The voltage: within its limits, or at one of them; without limits once the key is pulled.
+        T steady = DcMotorLaws.Voltage(constant.Value, motor, current, resistance.Value, brush.Value);
+        T asked = TransientLaws.LoopVoltage(
+            DcMotorLaws.Voltage(constant.Value, motor, target, resistance.Value, brush.Value),
+            x.Inductance,
+            target - current,
+            x.CurrentTime
+        );
+        T lowest = kinds.CanBrake ? -x.VoltageLimit : 0;
+        T given = T.IfLess(off, 0.5, T.Max(lowest, T.Min(x.VoltageLimit, asked)), asked);
+        T follows = T.IfLess(x.VoltageLimit, asked, 0, T.IfLess(lowest, asked, 1, 0));
+        follows = T.IfLess(off, 0.5, follows, 1);
+        T rate = (given - steady) * x.PerInductance;
+        T limited = 1 - follows;
+
+        // Slopes of the current's rate: by the target, by the current, by the motor's speed, by the temperatures.
+        T loop = (resistance.Value * x.PerInductance) + x.PerCurrentTime;
+        T byTarget = follows * loop;
+        T byCurrent = -(follows * loop) - (limited * (resistance.Value + brush.Slope) * x.PerInductance);
+        T byMotor = -(limited * constant.Value * x.PerInductance);
+        T byMagnet = -(limited * constant.Slope * motor * x.PerInductance);
+        T byWinding = resistance.Slope * ((follows * (target - current)) - (limited * current)) * x.PerInductance;
+        if (!kinds.CanBrake)
+        {
+            // The diode lets no current turn round.
+            T ending = -(current / DriveRates.FreewheelTime);
+            T passes = T.IfLess(rate, ending, 0, 1);
+            rate = T.Max(rate, ending);
+            given = steady + (x.Inductance * rate);
+            byTarget *= passes;
+            byCurrent = T.IfLess(passes, 0.5, -1 / DriveRates.FreewheelTime, byCurrent);
+            byMotor *= passes;
+            byMagnet *= passes;
+            byWinding *= passes;
+        }
+
+        T byMeasured = -(byTarget * byError * measuredBy);
+        T ofIntegral = byTarget * byIntegral;
+        T ofTime = byTarget * byError * loads.SetSpeed.Slope;
+        slopes[DriveStates.Current, DriveStates.Current] = byCurrent;
+        slopes[DriveStates.Current, DriveStates.Motor] = byMotor;
+        slopes[DriveStates.Current, DriveStates.Integrator] = ofIntegral;
+        slopes.Time[DriveStates.Current] = ofTime;
+
+        // Power supplied: the voltage is the steady one and what the inductance takes.
+        T field = x.Inductance * current;
+        slopes[DriveStates.Supplied, DriveStates.Current] =
+            given + ((resistance.Value + brush.Slope + (x.Inductance * byCurrent)) * current);
+        slopes[DriveStates.Supplied, DriveStates.Motor] = (constant.Value * current) + (field * byMotor);
+        slopes[DriveStates.Supplied, DriveStates.Integrator] = field * ofIntegral;
+        slopes.Time[DriveStates.Supplied] = field * ofTime;
+        if (measuredState == DriveStates.Motor)
+        {
+            slopes[DriveStates.Current, DriveStates.Motor] += byMeasured;
+            slopes[DriveStates.Supplied, DriveStates.Motor] += field * byMeasured;
+        }
+        else
+        {
+            slopes[DriveStates.Current, measuredState] = byMeasured;
+            slopes[DriveStates.Supplied, measuredState] = field * byMeasured;
+        }
+
+        work.HeatByCurrent = (2 * current * resistance.Value) + (brush.Slope * current) + brush.Value;
+        slopes[DriveStates.Lost, DriveStates.Current] = work.HeatByCurrent;
+        slopes[DriveStates.SquareCurrent, DriveStates.Current] = 2 * current;
+        if (kinds.MotorHeats)
+        {
+            work.HeatByWinding = current * current * resistance.Slope;
+            slopes[DriveStates.Current, DriveStates.Winding] = byWinding;
+            slopes[DriveStates.Current, DriveStates.Magnet] = byMagnet;
+            slopes[DriveStates.Supplied, DriveStates.Winding] =
+                (current * current * resistance.Slope) + (field * byWinding);
+            slopes[DriveStates.Supplied, DriveStates.Magnet] = (constant.Slope * motor * current) + (field * byMagnet);
+            slopes[DriveStates.Lost, DriveStates.Winding] = work.HeatByWinding;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Shafts<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        Dual<T> motor = Dual<T>.Variable(state[DriveStates.Motor]);
+        Dual<T> friction = Fixed(x.MotorFriction) * TransientLaws.SmoothSign(motor, DriveRates.MotorRestWidth);
+        work.FrictionHeatByMotor = (friction * motor).Slope;
+        T byMagnet = work.MotorConstant.Slope * state[DriveStates.Current];
+        if (kinds.Direct)
+        {
+            T per = 1 / (x.RollerInertia + x.MotorInertia);
+            T pull = x.RollerRadius * per;
+            T byMotor = -(friction.Slope * per);
+            Both(in slopes, DriveStates.Belt, -(work.PullBySpeed * pull));
+            Both(in slopes, DriveStates.Roller, -(work.PullByRoller * pull));
+            Both(in slopes, DriveStates.Motor, byMotor);
+            Both(in slopes, DriveStates.Stretch, -(work.PullByStretch * pull));
+            Both(in slopes, DriveStates.Current, work.MotorConstant.Value * per);
+            slopes.Time[DriveStates.Roller] = -(work.PullByTime * pull);
+            slopes.Time[DriveStates.Motor] = slopes.Time[DriveStates.Roller];
+            slopes[DriveStates.Lost, DriveStates.Motor] = work.FrictionHeatByMotor;
+            if (kinds.MotorHeats)
+            {
+                Both(in slopes, DriveStates.Magnet, byMagnet * per);
+            }
+
+            return;
+        }
+
+        T arm = x.RollerRadius * x.PerRollerInertia;
+        T driven = x.RollerPulleyRadius * x.PerRollerInertia;
+        T driver = x.MotorPulleyRadius * x.PerMotorInertia;
+        slopes[DriveStates.Roller, DriveStates.Belt] = -(work.PullBySpeed * arm);
+        slopes[DriveStates.Roller, DriveStates.Roller] = (work.DriveByRoller * driven) - (work.PullByRoller * arm);
+        slopes[DriveStates.Roller, DriveStates.Motor] = work.DriveByMotor * driven;
+        slopes[DriveStates.Roller, DriveStates.Stretch] = -(work.PullByStretch * arm);
+        slopes.Time[DriveStates.Roller] = -(work.PullByTime * arm);
+        slopes[DriveStates.Motor, DriveStates.Roller] = -(work.DriveByRoller * driver);
+        slopes[DriveStates.Motor, DriveStates.Motor] =
+            -(work.DriveByMotor * driver) - (friction.Slope * x.PerMotorInertia);
+        slopes[DriveStates.Motor, DriveStates.Current] = work.MotorConstant.Value * x.PerMotorInertia;
+        slopes[DriveStates.Lost, DriveStates.Motor] = work.FrictionHeatByMotor + work.PulleyHeatByMotor;
+        if (kinds.MotorHeats)
+        {
+            slopes[DriveStates.Motor, DriveStates.Magnet] = byMagnet * x.PerMotorInertia;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Warming<T>(
+        in DriveNumbers<T> x,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        in DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        Dual<T> conductance = DriveRates.HousingConductance(
+            Fixed(x.StillConductance),
+            Fixed(x.FanConductance),
+            Fixed(x.RatedSpeed),
+            Dual<T>.Variable(state[DriveStates.Motor])
+        );
+        T perWinding = 1 / x.WindingCapacity;
+        T perHousing = 1 / x.HousingCapacity;
+        T between = x.WindingConductance;
+        slopes[DriveStates.Winding, DriveStates.Current] = work.HeatByCurrent * perWinding;
+        slopes[DriveStates.Winding, DriveStates.Winding] = (work.HeatByWinding - between) * perWinding;
+        slopes[DriveStates.Winding, DriveStates.Magnet] = between * perWinding;
+        slopes[DriveStates.Magnet, DriveStates.Winding] = between * perHousing;
+        slopes[DriveStates.Magnet, DriveStates.Magnet] = -((between + conductance.Value) * perHousing);
+        slopes[DriveStates.Magnet, DriveStates.Motor] =
+            (work.FrictionHeatByMotor - (conductance.Slope * (state[DriveStates.Magnet] - x.MotorAir))) * perHousing;
+    }
+
+    /// <summary>Roller and motor on one shaft have one rate.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Both<T>(in SlopeTable<T> slopes, int state, T slope)
+        where T : struct, IReal<T>
+    {
+        slopes[DriveStates.Roller, state] = slope;
+        slopes[DriveStates.Motor, state] = slope;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Dual<T> Fixed<T>(T number)
+        where T : struct, IReal<T> => new(number, 0);
+}

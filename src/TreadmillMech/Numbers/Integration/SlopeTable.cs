@@ -1,0 +1,40 @@
+using System.Runtime.CompilerServices;
+
+namespace TreadmillMech.Numbers.Integration;
+
+/// <summary>Derivatives of rates, column after column: what each of the coupled states does to every rate.</summary>
+/// <typeparam name="T">Number type.</typeparam>
+/// <remarks>
+/// A new table is zero everywhere. A system sets the same places every time, so what it never sets stays zero. Columns lie
+/// at even distances with room at their end for whole registers.
+/// </remarks>
+internal readonly struct SlopeTable<T>
+    where T : struct, IReal<T>
+{
+    private readonly T[] numbers;
+    private readonly int room;
+
+    internal SlopeTable(int count, int coupled)
+    {
+        room = T.Width == 1 ? (count + 7) / 8 * 8 : count;
+        numbers = new T[room * coupled];
+        Own = new T[room];
+        Time = new T[room];
+    }
+
+    /// <summary>Derivative of each following state's rate by itself; ignored for coupled states.</summary>
+    internal T[] Own { get; }
+
+    /// <summary>Derivatives by time.</summary>
+    internal T[] Time { get; }
+
+    /// <summary>All numbers, column after column.</summary>
+    internal T[] Numbers => numbers;
+
+    /// <summary>Derivative of a rate by a coupled state.</summary>
+    internal ref T this[int rate, int state]
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => ref numbers[(state * room) + rate];
+    }
+}

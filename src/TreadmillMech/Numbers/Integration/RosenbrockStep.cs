@@ -7,9 +7,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// <summary>One step of <see cref="Rodas"/> on a system, with its own room: nothing is allocated in a step.</summary>
 /// <typeparam name="T">Number type: one case, or eight side by side with a step size each.</typeparam>
 /// <remarks>
-/// The matrix is factored without exchange of rows, which eight cases side by side could not agree on: the diagonal grows
-/// as the step shrinks, so a poor factor is met by a smaller step. Sums over states run on whole registers: one state of
-/// eight cases, or eight states of one case. One case with eight coupled states has its matrix in eight registers.
+/// Sums over states run on whole registers: one state of eight cases, or eight states of one case.
 /// </remarks>
 internal sealed class RosenbrockStep<T>
     where T : struct, IReal<T>
@@ -17,39 +15,40 @@ internal sealed class RosenbrockStep<T>
     private const int Register = 8;
 
     private readonly int count;
-    private readonly int coupled;
     private readonly int room;
-    private readonly bool inRegisters;
+    private readonly int registers;
     private readonly SlopeTable<T> slopes;
-    private readonly T[] matrix;
-    private readonly T[] inverse;
+    private readonly RegisterSolver? ofOne;
+    private readonly InverseSolver<T>? ofMany;
     private readonly T[] stages;
     private readonly T[] begin;
     private readonly T[] argument;
     private readonly T[] rates;
     private readonly T[] square;
     private readonly T[] cube;
-
-    // Columns of the inverse, one register each.
-    private readonly double[] inverted;
     private bool dense;
 
     internal RosenbrockStep(int count, int coupled)
     {
         this.count = count;
-        this.coupled = coupled;
         room = T.Width == 1 ? (count + Register - 1) / Register * Register : count;
-        inRegisters = T.Width == 1 && coupled <= Register && typeof(T) == typeof(Real);
+        registers = room * T.Width / Register;
         slopes = new(count, coupled);
-        matrix = new T[coupled * coupled];
-        inverse = new T[room];
+        if (typeof(T) == typeof(Real) && coupled <= Register)
+        {
+            ofOne = new(count, coupled);
+        }
+        else
+        {
+            ofMany = new(count, coupled);
+        }
+
         stages = new T[Rodas.Stages * room];
         begin = new T[room];
         argument = new T[room];
         rates = new T[room];
         square = new T[room];
         cube = new T[room];
-        inverted = new double[Register * coupled];
     }
 
     /// <summary>Takes a step.</summary>
@@ -77,10 +76,10 @@ internal sealed class RosenbrockStep<T>
         system.Prepare(time, size);
         if (!keepsSlopes)
         {
-            system.Slopes(state, in slopes);
+            Slopes(ref system, state);
         }
 
-        Factor(size);
+        Factor(1 / (Rodas.Gamma * size));
         T perSize = 1 / size;
         state[..count].CopyTo(begin);
         first[..count].CopyTo(rates);
@@ -98,13 +97,16 @@ internal sealed class RosenbrockStep<T>
             }
 
             RightSide(stage, size, perSize);
-            if (inRegisters)
+            if (ofOne is not null)
             {
-                SolveInRegisters(stage);
+                ofOne.Solve(
+                    ref At(stages, stage * registers),
+                    in Unsafe.As<SlopeTable<T>, SlopeTable<Real>>(ref Unsafe.AsRef(in slopes))
+                );
             }
             else
             {
-                Solve(stages.AsSpan(stage * room, count));
+                ofMany!.Solve(stages.AsSpan(stage * room, count), in slopes);
             }
         }
 
@@ -134,242 +136,161 @@ internal sealed class RosenbrockStep<T>
         return (rest * from) + (place * (to + (rest * (Cells.Of(square)[at] + (place * Cells.Of(cube)[at])))));
     }
 
-    private void Densify()
+    private void Slopes<TSystem>(ref TSystem system, ReadOnlySpan<T> state)
+        where TSystem : IRateSystem<T>
     {
-        dense = true;
-        Span<Vector512<double>> squares = Registers(square);
-        Span<Vector512<double>> cubes = Registers(cube);
-        squares.Clear();
-        cubes.Clear();
-        for (int stage = 0; stage < Rodas.Stages - 1; stage++)
+        if (ofMany is null)
         {
-            ReadOnlySpan<Vector512<double>> k = Stage(stage);
-            for (int i = 0; i < k.Length; i++)
-            {
-                squares[i] += Rodas.DenseSquare[stage] * k[i];
-                cubes[i] += Rodas.DenseCube[stage] * k[i];
-            }
-        }
-    }
-
-    private static Span<Vector512<double>> Registers(T[] numbers) =>
-        MemoryMarshal.Cast<T, Vector512<double>>(numbers.AsSpan());
-
-    private Span<Vector512<double>> Stage(int stage) =>
-        MemoryMarshal.Cast<T, Vector512<double>>(stages.AsSpan(stage * room, room));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Wide(T number) =>
-        T.Width == 1 ? Vector512.Create(Unsafe.As<T, double>(ref number)) : Unsafe.As<T, Vector512<double>>(ref number);
-
-    private void Factor(T size)
-    {
-        T diagonal = 1 / (Rodas.Gamma * size);
-        if (inRegisters)
-        {
-            Invert(Unsafe.As<T, double>(ref diagonal));
+            system.Slopes(state, in slopes);
         }
         else
         {
-            Eliminate(diagonal);
-        }
-
-        for (int i = coupled; i < count; i++)
-        {
-            inverse[i] = 1 / (diagonal - slopes.Own[i]);
+            ofMany.Slopes(ref system, state, in slopes);
         }
     }
 
-    /// <summary>Inverse of the matrix by the method of Gauss and Jordan, columns in registers.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Invert(double diagonal)
+    private void Factor(T diagonal)
     {
-        ReadOnlySpan<double> columns = Cells.Of(slopes.Numbers);
-        Span<double> left = stackalloc double[Register * Register];
-        left = left[..(Register * coupled)];
-        Span<double> right = inverted;
-        right.Clear();
-        for (int i = 0; i < coupled; i++)
+        if (ofOne is not null)
         {
-            (-Vector512.Create(columns.Slice(i * room, Register))).CopyTo(left[(i * Register)..]);
-            left[(i * Register) + i] += diagonal;
-            right[(i * Register) + i] = 1;
+            ofOne.Factor(
+                Unsafe.As<T, double>(ref diagonal),
+                in Unsafe.As<SlopeTable<T>, SlopeTable<Real>>(ref Unsafe.AsRef(in slopes))
+            );
         }
-
-        Span<Vector512<double>> lefts = MemoryMarshal.Cast<double, Vector512<double>>(left);
-        Span<Vector512<double>> rights = MemoryMarshal.Cast<double, Vector512<double>>(right);
-        for (int pivot = 0; pivot < lefts.Length; pivot++)
+        else
         {
-            Vector512<double> scale = Vector512.Create(1 / left[(pivot * Register) + pivot]);
-            Vector512<double> ofLeft = lefts[pivot] * scale;
-            Vector512<double> ofRight = rights[pivot] * scale;
-            for (int row = 0; row < lefts.Length; row++)
-            {
-                Vector512<double> factor = Vector512.Create(-left[(row * Register) + pivot]);
-                lefts[row] = Vector512.FusedMultiplyAdd(ofLeft, factor, lefts[row]);
-                rights[row] = Vector512.FusedMultiplyAdd(ofRight, factor, rights[row]);
-            }
-
-            lefts[pivot] = ofLeft;
-            rights[pivot] = ofRight;
+            ofMany!.Factor(diagonal, in slopes);
         }
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private void SolveInRegisters(int stage)
+    private void Densify()
     {
-        Span<Vector512<double>> x = Stage(stage);
-        ReadOnlySpan<double> b = Cells.Of(stages).Slice(stage * room, coupled);
-        ReadOnlySpan<Vector512<double>> inverses = MemoryMarshal.Cast<double, Vector512<double>>(inverted.AsSpan());
-        Vector512<double> even = Vector512<double>.Zero;
-        Vector512<double> odd = Vector512<double>.Zero;
-        int column = 0;
-        for (; column < b.Length - 1; column += 2)
+        dense = true;
+        for (int i = 0; i < registers; i++)
         {
-            even = Vector512.FusedMultiplyAdd(inverses[column], Vector512.Create(b[column]), even);
-            odd = Vector512.FusedMultiplyAdd(inverses[column + 1], Vector512.Create(b[column + 1]), odd);
-        }
-
-        if (column < b.Length)
-        {
-            even = Vector512.FusedMultiplyAdd(inverses[column], Vector512.Create(b[column]), even);
-        }
-
-        // The following states of the first register come with the others below.
-        Vector512<double> right = x[0];
-        Vector512<double> isCoupled = Vector512.LessThan(
-            Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7),
-            Vector512.Create((double)coupled)
-        );
-        x[0] = Vector512.ConditionalSelect(isCoupled, even + odd, right);
-        ReadOnlySpan<Vector512<double>> columns = Registers(slopes.Numbers);
-        ReadOnlySpan<Vector512<double>> divisors = Registers(inverse);
-        for (int i = coupled == Register ? 1 : 0; i < x.Length; i++)
-        {
-            Vector512<double> sum = x[i];
-            for (column = 0; column < b.Length; column++)
+            Vector512<double> ofSquare = Vector512<double>.Zero;
+            Vector512<double> ofCube = Vector512<double>.Zero;
+            for (int stage = 0; stage < Rodas.Stages - 1; stage++)
             {
-                sum = Vector512.FusedMultiplyAdd(columns[(column * x.Length) + i], Vector512.Create(b[column]), sum);
+                Vector512<double> k = At(stages, (stage * registers) + i);
+                ofSquare += Rodas.DenseSquare[stage] * k;
+                ofCube += Rodas.DenseCube[stage] * k;
             }
 
-            sum *= divisors[i];
-            x[i] = i == 0 ? Vector512.ConditionalSelect(isCoupled, x[0], sum) : sum;
+            At(square, i) = ofSquare;
+            At(cube, i) = ofCube;
         }
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Eliminate(T diagonal)
-    {
-        Span<T> m = matrix;
-        for (int row = 0; row < coupled; row++)
-        {
-            for (int column = 0; column < coupled; column++)
-            {
-                m[(row * coupled) + column] = -slopes[row, column];
-            }
-        }
-
-        for (int i = 0; i < coupled; i++)
-        {
-            m[(i * coupled) + i] += diagonal;
-        }
-
-        for (int pivot = 0; pivot < coupled; pivot++)
-        {
-            ReadOnlySpan<T> top = m.Slice(pivot * coupled, coupled);
-            T reciprocal = 1 / top[pivot];
-            inverse[pivot] = reciprocal;
-            for (int row = pivot + 1; row < coupled; row++)
-            {
-                Span<T> line = m.Slice(row * coupled, coupled);
-                T factor = -(line[pivot] * reciprocal);
-                line[pivot] = factor;
-                for (int column = pivot + 1; column < line.Length; column++)
-                {
-                    line[column] = T.MultiplyAdd(factor, top[column], line[column]);
-                }
-            }
-        }
-    }
-
+    /// <summary>Argument of a stage from the stages before it.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void Argument(int stage)
     {
-        ReadOnlySpan<double> weights = Rodas.A.Slice(stage * (stage - 1) / 2, stage);
-        ReadOnlySpan<Vector512<double>> from = Registers(begin);
-        ReadOnlySpan<Vector512<double>> k = Registers(stages);
-        Span<Vector512<double>> to = Registers(argument);
-        for (int i = 0; i < to.Length; i++)
+        ref Vector512<double> to = ref At(argument, 0);
+        if (stage == Rodas.Stages - 1)
         {
-            Vector512<double> sum = from[i];
-            for (int earlier = 0; earlier < weights.Length; earlier++)
+            // The weights of the stage before, and that stage itself.
+            ref Vector512<double> before = ref At(stages, (stage - 1) * registers);
+            for (int i = 0; i < registers; i++)
             {
-                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
+                Unsafe.Add(ref to, i) += Unsafe.Add(ref before, i);
             }
 
-            to[i] = sum;
+            return;
+        }
+
+        Weights weights = new(Rodas.A, stage);
+        ref Vector512<double> from = ref At(begin, 0);
+        ref Vector512<double> k = ref At(stages, 0);
+        int width = registers;
+        for (int i = 0; i < width; i++)
+        {
+            Unsafe.Add(ref to, i) = weights.Sum(Unsafe.Add(ref from, i), ref Unsafe.Add(ref k, i), width, stage);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void RightSide(int stage, T size, T perSize)
     {
-        ReadOnlySpan<double> weights = Rodas.C.Slice(stage * (stage - 1) / 2, stage);
+        Weights weights = new(Rodas.C, stage);
         Vector512<double> ofTime = Wide(size) * Rodas.GammaSum[stage];
         Vector512<double> ofStages = Wide(perSize);
-        ReadOnlySpan<Vector512<double>> k = Registers(stages);
-        ReadOnlySpan<Vector512<double>> rate = Registers(rates);
-        ReadOnlySpan<Vector512<double>> time = Registers(slopes.Time);
-        Span<Vector512<double>> to = Stage(stage);
-        for (int i = 0; i < to.Length; i++)
+        ref Vector512<double> rate = ref At(rates, 0);
+        ref Vector512<double> byTime = ref At(slopes.Time, 0);
+        ref Vector512<double> k = ref At(stages, 0);
+        ref Vector512<double> to = ref At(stages, stage * registers);
+        int width = registers;
+        for (int i = 0; i < width; i++)
         {
-            Vector512<double> sum = Vector512<double>.Zero;
-            for (int earlier = 0; earlier < weights.Length; earlier++)
-            {
-                sum = Vector512.FusedMultiplyAdd(k[(earlier * to.Length) + i], Vector512.Create(weights[earlier]), sum);
-            }
-
-            to[i] = Vector512.FusedMultiplyAdd(ofStages, sum, Vector512.FusedMultiplyAdd(ofTime, time[i], rate[i]));
+            Vector512<double> sum = weights.Sum(Vector512<double>.Zero, ref Unsafe.Add(ref k, i), width, stage);
+            Vector512<double> own = Vector512.FusedMultiplyAdd(
+                ofTime,
+                Unsafe.Add(ref byTime, i),
+                Unsafe.Add(ref rate, i)
+            );
+            Unsafe.Add(ref to, i) = Vector512.FusedMultiplyAdd(ofStages, sum, own);
         }
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Solve(Span<T> x)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static ref Vector512<double> At(T[] numbers, int register) =>
+        ref Unsafe.Add(ref Unsafe.As<T, Vector512<double>>(ref MemoryMarshal.GetArrayDataReference(numbers)), register);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> Wide(T number) =>
+        T.Width == 1 ? Vector512.Create(Unsafe.As<T, double>(ref number)) : Unsafe.As<T, Vector512<double>>(ref number);
+
+    /// <summary>Weights of the stages before one, spread over registers.</summary>
+    private readonly struct Weights
     {
-        ReadOnlySpan<T> m = matrix;
-        for (int row = 1; row < coupled; row++)
-        {
-            ReadOnlySpan<T> line = m.Slice(row * coupled, row);
-            T sum = x[row];
-            for (int column = 0; column < line.Length; column++)
-            {
-                sum = T.MultiplyAdd(line[column], x[column], sum);
-            }
+        private readonly Vector512<double> first;
+        private readonly Vector512<double> second;
+        private readonly Vector512<double> third;
+        private readonly Vector512<double> fourth;
+        private readonly Vector512<double> fifth;
 
-            x[row] = sum;
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        internal Weights(ReadOnlySpan<double> table, int stage)
+        {
+            ReadOnlySpan<double> row = table.Slice(stage * (stage - 1) / 2, stage);
+            first = stage > 0 ? Vector512.Create(row[0]) : default;
+            second = stage > 1 ? Vector512.Create(row[1]) : default;
+            third = stage > 2 ? Vector512.Create(row[2]) : default;
+            fourth = stage > 3 ? Vector512.Create(row[3]) : default;
+            fifth = stage > 4 ? Vector512.Create(row[4]) : default;
         }
 
-        for (int row = coupled - 1; row >= 0; row--)
+        /// <summary>A number and those of the stages before, by their weights, added up.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        internal Vector512<double> Sum(Vector512<double> sum, ref Vector512<double> k, int width, int stage)
         {
-            ReadOnlySpan<T> line = m.Slice(row * coupled, coupled);
-            T sum = 0;
-            for (int column = row + 1; column < line.Length; column++)
+            if (stage > 0)
             {
-                sum = T.MultiplyAdd(line[column], x[column], sum);
+                sum = Vector512.FusedMultiplyAdd(k, first, sum);
             }
 
-            x[row] = (x[row] - sum) * inverse[row];
-        }
-
-        for (int row = coupled; row < count; row++)
-        {
-            T sum = x[row];
-            for (int column = 0; column < coupled; column++)
+            if (stage > 1)
             {
-                sum = T.MultiplyAdd(slopes[row, column], x[column], sum);
+                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, width), second, sum);
             }
 
-            x[row] = sum * inverse[row];
+            if (stage > 2)
+            {
+                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 2 * width), third, sum);
+            }
+
+            if (stage > 3)
+            {
+                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 3 * width), fourth, sum);
+            }
+
+            if (stage > 4)
+            {
+                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 4 * width), fifth, sum);
+            }
+
+            return sum;
         }
     }
 }

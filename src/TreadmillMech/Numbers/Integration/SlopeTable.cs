@@ -37,4 +37,7 @@ internal readonly struct SlopeTable<T>
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => ref numbers[(state * room) + rate];
     }
+
+    /// <summary>Where a derivative lies in <see cref="Numbers"/>.</summary>
+    internal int Place(int rate, int state) => (state * room) + rate;
 }

@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace TreadmillMech.Numbers.Integration;
 
 /// <summary>Sizes of steps from errors of steps.</summary>

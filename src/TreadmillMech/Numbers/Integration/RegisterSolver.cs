@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
@@ -15,6 +16,7 @@ namespace TreadmillMech.Numbers.Integration;
 internal sealed class RegisterSolver
 {
     private const int Register = 8;
+    private const int Few = 6;
 
     private readonly int coupled;
     private readonly int registers;
@@ -25,7 +27,7 @@ internal sealed class RegisterSolver
     {
         this.coupled = coupled;
         registers = (count + Register - 1) / Register;
-        inverse = new double[Register * coupled];
+        inverse = new double[Register * Register];
         divisors = new double[Register * registers];
     }
 
@@ -71,6 +73,8 @@ internal sealed class RegisterSolver
         {
             Unsafe.Add(ref divisor, i) = Vector512<double>.One / (diagonals - Unsafe.Add(ref own, i));
         }
+
+        divisor &= Vector512.GreaterThanOrEqual(numbers, Vector512.Create((double)coupled));
     }
 
     /// <summary>Solves in place.</summary>
@@ -80,48 +84,53 @@ internal sealed class RegisterSolver
     internal void Solve(ref Vector512<double> rightSide, in SlopeTable<Real> slopes)
     {
         ref Vector512<double> columns = ref First(inverse);
-        Vector512<double> even = Vector512<double>.Zero;
-        Vector512<double> odd = Vector512<double>.Zero;
-        int column = 0;
-        for (; column < coupled - 1; column += 2)
+        Vector512<double> b = rightSide;
+        Vector512<double> even = columns * Spread(b, 0);
+        Vector512<double> odd = Unsafe.Add(ref columns, 1) * Spread(b, 1);
+        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 2), Spread(b, 2), even);
+        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 3), Spread(b, 3), odd);
+        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 4), Spread(b, 4), even);
+        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 5), Spread(b, 5), odd);
+        bool many = coupled > Few;
+        if (many)
         {
-            even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, column), Spread(ref rightSide, column), even);
-            odd = Vector512.FusedMultiplyAdd(
-                Unsafe.Add(ref columns, column + 1),
-                Spread(ref rightSide, column + 1),
-                odd
-            );
+            even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 6), Spread(b, 6), even);
+            odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 7), Spread(b, 7), odd);
         }
 
-        if (column < coupled)
-        {
-            even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, column), Spread(ref rightSide, column), even);
-        }
-
-        // The following states of the first register come with the others below.
-        Vector512<double> isCoupled = Vector512.LessThan(
-            Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7),
-            Vector512.Create((double)coupled)
-        );
-        Vector512<double> solved = Vector512.ConditionalSelect(isCoupled, even + odd, rightSide);
-        rightSide = solved;
+        // The following states of the first register have a column of nothing here, and come with the others below.
+        Vector512<double> solved = even + odd;
         ref Vector512<double> rows = ref First(Cells.Of(slopes.Numbers));
         ref Vector512<double> divisor = ref First(divisors);
-        for (int i = coupled == Register ? 1 : 0; i < registers; i++)
+        Vector512<double> s0 = Spread(solved, 0);
+        Vector512<double> s1 = Spread(solved, 1);
+        Vector512<double> s2 = Spread(solved, 2);
+        Vector512<double> s3 = Spread(solved, 3);
+        Vector512<double> s4 = Spread(solved, 4);
+        Vector512<double> s5 = Spread(solved, 5);
+        Vector512<double> s6 = Spread(solved, 6);
+        Vector512<double> s7 = Spread(solved, 7);
+        int width = registers;
+        for (int i = coupled == Register ? 1 : 0; i < width; i++)
         {
-            Vector512<double> sum = Unsafe.Add(ref rightSide, i);
-            for (column = 0; column < coupled; column++)
+            ref Vector512<double> row = ref Unsafe.Add(ref rows, i);
+            Vector512<double> sum = Vector512.FusedMultiplyAdd(row, s0, Unsafe.Add(ref rightSide, i));
+            Vector512<double> other = Unsafe.Add(ref row, width) * s1;
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 2 * width), s2, sum);
+            other = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 3 * width), s3, other);
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 4 * width), s4, sum);
+            other = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 5 * width), s5, other);
+            if (many)
             {
-                sum = Vector512.FusedMultiplyAdd(
-                    Unsafe.Add(ref rows, (column * registers) + i),
-                    Spread(ref rightSide, column),
-                    sum
-                );
+                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 6 * width), s6, sum);
+                other = Vector512.FusedMultiplyAdd(Unsafe.Add(ref row, 7 * width), s7, other);
             }
 
-            sum *= Unsafe.Add(ref divisor, i);
-            Unsafe.Add(ref rightSide, i) = i == 0 ? Vector512.ConditionalSelect(isCoupled, solved, sum) : sum;
+            // Divisors are 0 at coupled states, solutions of the inverse 0 at following ones.
+            Unsafe.Add(ref rightSide, i) = (sum + other) * Unsafe.Add(ref divisor, i);
         }
+
+        rightSide = coupled == Register ? solved : rightSide + solved;
     }
 
     private static ref Vector512<double> First(Span<double> numbers) =>
@@ -132,6 +141,6 @@ internal sealed class RegisterSolver
         Unsafe.Add(ref Unsafe.As<Vector512<double>, double>(ref register), index);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Spread(ref Vector512<double> register, int index) =>
-        Vector512.Create(Element(ref register, index));
+    private static Vector512<double> Spread(Vector512<double> register, [ConstantExpected] int index) =>
+        Vector512.Shuffle(register, Vector512.Create((long)index));
 }

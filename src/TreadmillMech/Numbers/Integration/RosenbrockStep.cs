@@ -83,33 +83,12 @@ internal sealed class RosenbrockStep<T>
         T perSize = 1 / size;
         state[..count].CopyTo(begin);
         first[..count].CopyTo(rates);
-        for (int stage = 0; stage < Rodas.Stages; stage++)
-        {
-            if (stage > 0)
-            {
-                Argument(stage);
-                system.StageRates(
-                    stage,
-                    time + (Rodas.Alpha[stage] * size),
-                    argument.AsSpan(0, count),
-                    rates.AsSpan(0, count)
-                );
-            }
-
-            RightSide(stage, size, perSize);
-            if (ofOne is not null)
-            {
-                ofOne.Solve(
-                    ref At(stages, stage * registers),
-                    in Unsafe.As<SlopeTable<T>, SlopeTable<Real>>(ref Unsafe.AsRef(in slopes))
-                );
-            }
-            else
-            {
-                ofMany!.Solve(stages.AsSpan(stage * room, count), in slopes);
-            }
-        }
-
+        Solve<First>(size, perSize);
+        Stage<TSystem, Second>(ref system, time, size, perSize);
+        Stage<TSystem, Third>(ref system, time, size, perSize);
+        Stage<TSystem, Fourth>(ref system, time, size, perSize);
+        Stage<TSystem, Fifth>(ref system, time, size, perSize);
+        Stage<TSystem, Sixth>(ref system, time, size, perSize);
         ReadOnlySpan<T> last = stages.AsSpan((Rodas.Stages - 1) * room, count);
         for (int i = 0; i < last.Length; i++)
         {
@@ -183,16 +162,49 @@ internal sealed class RosenbrockStep<T>
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Stage<TSystem, TStage>(ref TSystem system, T time, T size, T perSize)
+        where TSystem : IRateSystem<T>
+        where TStage : IStage
+    {
+        Argument<TStage>();
+        int stage = TStage.Number;
+        system.StageRates(stage, time + (Rodas.Alpha[stage] * size), argument.AsSpan(0, count), rates.AsSpan(0, count));
+        Solve<TStage>(size, perSize);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void Solve<TStage>(T size, T perSize)
+        where TStage : IStage
+    {
+        RightSide<TStage>(size, perSize);
+        if (ofOne is not null)
+        {
+            ofOne.Solve(
+                ref At(stages, TStage.Number * registers),
+                in Unsafe.As<SlopeTable<T>, SlopeTable<Real>>(ref Unsafe.AsRef(in slopes))
+            );
+        }
+        else
+        {
+            ofMany!.Solve(stages.AsSpan(TStage.Number * room, count), in slopes);
+        }
+    }
+
     /// <summary>Argument of a stage from the stages before it.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Argument(int stage)
+    private void Argument<TStage>()
+        where TStage : IStage
     {
         ref Vector512<double> to = ref At(argument, 0);
-        if (stage == Rodas.Stages - 1)
+        ref Vector512<double> from = ref At(begin, 0);
+        ref Vector512<double> k = ref At(stages, 0);
+        int width = registers;
+        if (TStage.Number == Rodas.Stages - 1)
         {
             // The weights of the stage before, and that stage itself.
-            ref Vector512<double> before = ref At(stages, (stage - 1) * registers);
-            for (int i = 0; i < registers; i++)
+            ref Vector512<double> before = ref Unsafe.Add(ref k, (TStage.Number - 1) * width);
+            for (int i = 0; i < width; i++)
             {
                 Unsafe.Add(ref to, i) += Unsafe.Add(ref before, i);
             }
@@ -200,37 +212,75 @@ internal sealed class RosenbrockStep<T>
             return;
         }
 
-        Weights weights = new(Rodas.A, stage);
-        ref Vector512<double> from = ref At(begin, 0);
-        ref Vector512<double> k = ref At(stages, 0);
-        int width = registers;
         for (int i = 0; i < width; i++)
         {
-            Unsafe.Add(ref to, i) = weights.Sum(Unsafe.Add(ref from, i), ref Unsafe.Add(ref k, i), width, stage);
+            Unsafe.Add(ref to, i) = Sum<TStage>(Rodas.A, Unsafe.Add(ref from, i), ref Unsafe.Add(ref k, i), width);
         }
     }
 
+    /// <summary>Right side of a stage from its rates and the stages before it.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void RightSide(int stage, T size, T perSize)
+    private void RightSide<TStage>(T size, T perSize)
+        where TStage : IStage
     {
-        Weights weights = new(Rodas.C, stage);
-        Vector512<double> ofTime = Wide(size) * Rodas.GammaSum[stage];
+        Vector512<double> ofTime = Wide(size) * Rodas.GammaSum[TStage.Number];
         Vector512<double> ofStages = Wide(perSize);
         ref Vector512<double> rate = ref At(rates, 0);
         ref Vector512<double> byTime = ref At(slopes.Time, 0);
         ref Vector512<double> k = ref At(stages, 0);
-        ref Vector512<double> to = ref At(stages, stage * registers);
         int width = registers;
+        ref Vector512<double> to = ref Unsafe.Add(ref k, TStage.Number * width);
         for (int i = 0; i < width; i++)
         {
-            Vector512<double> sum = weights.Sum(Vector512<double>.Zero, ref Unsafe.Add(ref k, i), width, stage);
-            Vector512<double> own = Vector512.FusedMultiplyAdd(
-                ofTime,
-                Unsafe.Add(ref byTime, i),
-                Unsafe.Add(ref rate, i)
-            );
+            Vector512<double> sum = Sum<TStage>(Rodas.C, Vector512<double>.Zero, ref Unsafe.Add(ref k, i), width);
+            Vector512<double> own = Unsafe.Add(ref rate, i);
+            if (TStage.Number < Rodas.Stages - 2)
+            {
+                // The last two stages have no part by time.
+                own = Vector512.FusedMultiplyAdd(ofTime, Unsafe.Add(ref byTime, i), own);
+            }
+
             Unsafe.Add(ref to, i) = Vector512.FusedMultiplyAdd(ofStages, sum, own);
         }
+    }
+
+    /// <summary>A number and those of the stages before, by their weights, added up.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> Sum<TStage>(
+        ReadOnlySpan<double> table,
+        Vector512<double> sum,
+        ref Vector512<double> k,
+        int width
+    )
+        where TStage : IStage
+    {
+        int at = TStage.Number * (TStage.Number - 1) / 2;
+        if (TStage.Number > 0)
+        {
+            sum = Vector512.FusedMultiplyAdd(k, Vector512.Create(table[at]), sum);
+        }
+
+        if (TStage.Number > 1)
+        {
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, width), Vector512.Create(table[at + 1]), sum);
+        }
+
+        if (TStage.Number > 2)
+        {
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 2 * width), Vector512.Create(table[at + 2]), sum);
+        }
+
+        if (TStage.Number > 3)
+        {
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 3 * width), Vector512.Create(table[at + 3]), sum);
+        }
+
+        if (TStage.Number > 4)
+        {
+            sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 4 * width), Vector512.Create(table[at + 4]), sum);
+        }
+
+        return sum;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -241,56 +291,39 @@ internal sealed class RosenbrockStep<T>
     private static Vector512<double> Wide(T number) =>
         T.Width == 1 ? Vector512.Create(Unsafe.As<T, double>(ref number)) : Unsafe.As<T, Vector512<double>>(ref number);
 
-    /// <summary>Weights of the stages before one, spread over registers.</summary>
-    private readonly struct Weights
+    /// <summary>A stage that the compiler knows, so that its sums are written out.</summary>
+    private interface IStage
     {
-        private readonly Vector512<double> first;
-        private readonly Vector512<double> second;
-        private readonly Vector512<double> third;
-        private readonly Vector512<double> fourth;
-        private readonly Vector512<double> fifth;
+        static abstract int Number { get; }
+    }
 
-        [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        internal Weights(ReadOnlySpan<double> table, int stage)
-        {
-            ReadOnlySpan<double> row = table.Slice(stage * (stage - 1) / 2, stage);
-            first = stage > 0 ? Vector512.Create(row[0]) : default;
-            second = stage > 1 ? Vector512.Create(row[1]) : default;
-            third = stage > 2 ? Vector512.Create(row[2]) : default;
-            fourth = stage > 3 ? Vector512.Create(row[3]) : default;
-            fifth = stage > 4 ? Vector512.Create(row[4]) : default;
-        }
+    private readonly struct First : IStage
+    {
+        public static int Number => 0;
+    }
 
-        /// <summary>A number and those of the stages before, by their weights, added up.</summary>
-        [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        internal Vector512<double> Sum(Vector512<double> sum, ref Vector512<double> k, int width, int stage)
-        {
-            if (stage > 0)
-            {
-                sum = Vector512.FusedMultiplyAdd(k, first, sum);
-            }
+    private readonly struct Second : IStage
+    {
+        public static int Number => 1;
+    }
 
-            if (stage > 1)
-            {
-                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, width), second, sum);
-            }
+    private readonly struct Third : IStage
+    {
+        public static int Number => 2;
+    }
 
-            if (stage > 2)
-            {
-                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 2 * width), third, sum);
-            }
+    private readonly struct Fourth : IStage
+    {
+        public static int Number => 3;
+    }
 
-            if (stage > 3)
-            {
-                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 3 * width), fourth, sum);
-            }
+    private readonly struct Fifth : IStage
+    {
+        public static int Number => 4;
+    }
 
-            if (stage > 4)
-            {
-                sum = Vector512.FusedMultiplyAdd(Unsafe.Add(ref k, 4 * width), fifth, sum);
-            }
-
-            return sum;
-        }
+    private readonly struct Sixth : IStage
+    {
+        public static int Number => 5;
     }
 }

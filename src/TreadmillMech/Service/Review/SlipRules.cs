@@ -46,7 +46,8 @@ internal static class SlipRules
         IReadOnlyList<RankedCause> causes
     )
     {
-        string? first = ReadFirst(facts) ?? NotByTurns(facts, causes);
+        bool turnsLeft = budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9;
+        string? first = ReadFirst(facts) ?? (turnsLeft ? NotByTurns(facts, causes) : null);
         bool located = facts.LocatedAt(SlipPlace.RunningBelt);
         return new()
         {
@@ -63,7 +64,7 @@ internal static class SlipRules
                 : [$"No speeds of motor and roller under load: the {facts.Say.Drive} is not ruled out."],
             Next =
                 first is not null ? ReadFirstStep(facts, first)
-                : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
+                : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
             AlsoBy = first is not null ? [] : LimitsOfATurn(facts, budget),
         };

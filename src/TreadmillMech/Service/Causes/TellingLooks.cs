@@ -212,19 +212,12 @@ internal static class TellingLooks
         double step = (high - low) / Steps;
         return Enumerable
             .Range(0, Steps)
-            .Select(i =>
-                (Func<Cause, double>)(c => step * bell.Density(c, low + ((i + 0.5) * step), uncertainty))
-            );
+            .Select(i => (Func<Cause, double>)(c => step * bell.Density(c, low + ((i + 0.5) * step), uncertainty)));
     }
 
     /// <param name="Reading">What to look at and how.</param>
     /// <param name="Settles">What it settles.</param>
     /// <param name="Minutes">How long it takes.</param>
     /// <param name="Outcomes">The probability of each outcome under each cause.</param>
-    private sealed record Look(
-        string Reading,
-        string Settles,
-        int Minutes,
-        IEnumerable<Func<Cause, double>> Outcomes
-    );
+    private sealed record Look(string Reading, string Settles, int Minutes, IEnumerable<Func<Cause, double>> Outcomes);
 }

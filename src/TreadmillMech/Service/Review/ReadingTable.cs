@@ -79,10 +79,7 @@ internal static class ReadingTable
                 facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null,
                 VisitQuantity.DeckFrictionAsFound
             ),
-            (
-                facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null,
-                VisitQuantity.DeckFrictionNow
-            )
+            (facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null, VisitQuantity.DeckFrictionNow)
         );
         if (found is not null || left is not null)
         {

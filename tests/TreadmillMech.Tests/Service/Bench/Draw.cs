@@ -74,7 +74,9 @@ internal static class Draw
             DragBefore = dragBefore,
             MotorFriction = Stating(Stated.PriorMotorFriction, Stated.PriorMotorFrictionSpread, most: 5),
             Resistance = Stating(Stated.PriorArmatureResistance, Stated.PriorArmatureResistanceSpread, most: 50),
-            BrushDrop = (double)BenchMachine.AsDescribed.Motor!.BrushDrop.Volts + (Stated.BrushDropSpread.Value * random.Normal()),
+            BrushDrop =
+                (double)BenchMachine.AsDescribed.Motor!.BrushDrop.Volts
+                + (Stated.BrushDropSpread.Value * random.Normal()),
             Efficiency = Stating(Stated.PriorControllerEfficiency, Stated.PriorControllerEfficiencySpread, most: 1),
             Standby = Around((double)Machines.Plain.Supply!.StandbyPower.Watts, Stated.StandbyPowerSpread, most: 200),
             DriveBeltTension = cause == Cause.DriveBeltSlack ? Between(60, 150) : Between(220, 300),

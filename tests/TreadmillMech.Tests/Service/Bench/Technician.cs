@@ -261,7 +261,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
             }
         }
 
-        double loaded = state.Cause == Cause.ControllerLimit ? BenchMachine.CurrentLimit : Math.Max(0, Loaded(friction));
+        double loaded =
+            state.Cause == Cause.ControllerLimit ? BenchMachine.CurrentLimit : Math.Max(0, Loaded(friction));
         loaded = Math.Min(loaded, BenchMachine.CurrentLimit);
         events.Add(Current(LoadState.Unloaded, Amperes(state.Drag), SpeedOfReadings));
         events.Add(

@@ -15,8 +15,12 @@ internal static class GripStage
         Found<T> found = default;
         Span<T> phases = found;
         T.OnPlain<WorstPhases>(NumbersAccess.Fields<StrideNumbers<T>, T>(ref work.Stride), phases);
-        y.PeakPull = Stride.AtPlace(in work.Stride, in phases[WorstPhases.MostPiece], in phases[WorstPhases.MostPlace]).Pull;
-        T least = Stride.AtPlace(in work.Stride, in phases[WorstPhases.LeastPiece], in phases[WorstPhases.LeastPlace]).Pull;
+        y.PeakPull = Stride
+            .AtPlace(in work.Stride, in phases[WorstPhases.MostPiece], in phases[WorstPhases.MostPlace])
+            .Pull;
+        T least = Stride
+            .AtPlace(in work.Stride, in phases[WorstPhases.LeastPiece], in phases[WorstPhases.LeastPlace])
+            .Pull;
         y.LeastPull = T.IfLess(1, work.Stride.StepPhase, T.Min(x.BeltDrag, least), least);
         work.BeltOverruns = phases[WorstPhases.BeltOverruns];
         NodeLoads<T> loads = Stride.WithSlopes(

@@ -54,15 +54,19 @@ internal static class MeanStage
     internal static T Both<T>(in StrideNumbers<T> s)
         where T : struct, IReal<T>
     {
-        Turn<T> first = Turn<T>.Of(s.Overlap);
-        Turn<T> thirds = Turn<T>.Of(3 * s.Overlap);
-        Turn<T> braking = Turn<T>.Of(s.BrakingRate * s.Overlap);
-        Turn<T> push = Turn<T>.Of(s.PushRate * s.Overlap);
+        Turn<T> first = At(in s.Overlap);
+        Turn<T> thirds = At(3 * s.Overlap);
+        Turn<T> braking = At(s.BrakingRate * s.Overlap);
+        Turn<T> push = At(s.PushRate * s.Overlap);
         T withPush = s.Push * WaveWithLobe(in s, in s.PushRate, in first, in thirds, in push);
         T withBraking = s.Braking * WaveWithLobe(in s, in s.BrakingRate, in first, in thirds, in braking);
         T lobes = s.Braking * s.Push * Pair(in s.BrakingRate, in s.PushRate, in braking, in push, in s.Overlap);
         return (s.NormalLoad * ((s.NormalLoad * Waves(in s, in first, in thirds)) + withPush + withBraking)) + lobes;
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static Turn<T> At<T>(in T halfTurns)
+        where T : struct, IReal<T> => Turn<T>.Of(halfTurns);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Waves<T>(in StrideNumbers<T> s, in Turn<T> first, in Turn<T> thirds)

@@ -63,11 +63,12 @@ internal struct StepNodes<T>
         ref Turn<T> lobeAtEnds
     )
     {
-        // Local copies stay in registers.
-        Turn<T> wave = waveAtEnds;
-        Turn<T> lobe = lobeAtEnds;
         Turn<T> waveStep = Turn<T>.Of(interval);
         Turn<T> lobeStep = Turn<T>.Of(rate * interval);
+
+        // Local copies stay in registers, since no call comes after them.
+        Turn<T> wave = waveAtEnds;
+        Turn<T> lobe = lobeAtEnds;
         T share = T.MultiplyAdd(s.RideShare, from, s.StrikeShare);
         T ride = s.RideShare * interval;
         int first = piece * NodesAPiece;

@@ -112,25 +112,25 @@ internal static class Stride
         T phase = T.MultiplyAdd(length, top.Place, from);
         T rides = onShared * stride.RideShare;
         FootJet<T> ahead = JetAhead(in stride, in top, phase);
-        jet = Weighed(in ahead, T.MultiplyAdd(onShared, Share(in stride, phase), onPull), rides);
+        FootJet<T> sum = Weighed(in ahead, T.MultiplyAdd(onShared, Share(in stride, phase), onPull), rides);
         if (T.AnyLess(T.IfLess(0, stride.Overlap, piece, 1), 0.5))
         {
             T weight = T.MultiplyAdd(onShared, Share(in stride, phase + stride.StepPhase), onPull);
             FootJet<T> behind = JetBehind(in stride, phase);
             behind = Weighed(in behind, weight, rides);
-            jet.F0 += T.IfLess(piece, 0.5, behind.F0, 0);
-            jet.F1 += T.IfLess(piece, 0.5, behind.F1, 0);
-            jet.F2 += T.IfLess(piece, 0.5, behind.F2, 0);
-            jet.F3 += T.IfLess(piece, 0.5, behind.F3, 0);
-            jet.F4 += T.IfLess(piece, 0.5, behind.F4, 0);
+            sum.F0 += T.IfLess(piece, 0.5, behind.F0, 0);
+            sum.F1 += T.IfLess(piece, 0.5, behind.F1, 0);
+            sum.F2 += T.IfLess(piece, 0.5, behind.F2, 0);
+            sum.F3 += T.IfLess(piece, 0.5, behind.F3, 0);
+            sum.F4 += T.IfLess(piece, 0.5, behind.F4, 0);
         }
 
         T square = length * length;
-        jet.F0 += stride.Drag * T.MultiplyAdd(onShared, 0.5, onPull);
-        jet.F1 *= length;
-        jet.F2 *= square;
-        jet.F3 *= square * length;
-        jet.F4 *= square * square;
+        jet.F0 = sum.F0 + (stride.Drag * T.MultiplyAdd(onShared, 0.5, onPull));
+        jet.F1 = sum.F1 * length;
+        jet.F2 = sum.F2 * square;
+        jet.F3 = sum.F3 * (square * length);
+        jet.F4 = sum.F4 * (square * square);
     }
 
     /// <summary>Derivatives of a load times its weight, which is linear in the phase.</summary>
@@ -188,12 +188,7 @@ internal static class Stride
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static NodeLoads<T> WithBehind<T>(
-        in StrideNumbers<T> s,
-        in NodeLoads<T> ahead,
-        in T piece,
-        T phase
-    )
+    private static NodeLoads<T> WithBehind<T>(in StrideNumbers<T> s, in NodeLoads<T> ahead, in T piece, T phase)
         where T : struct, IReal<T>
     {
         T left = s.Overlap - phase;

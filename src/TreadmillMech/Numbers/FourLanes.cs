@@ -126,10 +126,12 @@ internal readonly struct FourLanes : ILanes<FourLanes>, IEquatable<FourLanes>
     FourLanes ILanes<FourLanes>.With(int lane, double value) => new(v.WithElement(lane, value));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    static FourLanes ILanes<FourLanes>.Below(FourLanes left, FourLanes right) => new(Vector256.LessThan(left.v, right.v));
+    static FourLanes ILanes<FourLanes>.Below(FourLanes left, FourLanes right) =>
+        new(Vector256.LessThan(left.v, right.v));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    static FourLanes ILanes<FourLanes>.NotAbove(FourLanes left, FourLanes right) => new(Vector256.LessThanOrEqual(left.v, right.v));
+    static FourLanes ILanes<FourLanes>.NotAbove(FourLanes left, FourLanes right) =>
+        new(Vector256.LessThanOrEqual(left.v, right.v));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     static FourLanes ILanes<FourLanes>.Finite(FourLanes value) =>

@@ -58,7 +58,7 @@ public static class VisitReview
             MachineAsLeft = facts.Machine,
             NotTold = [.. QuantityWords.NotTold(facts)],
             MakerFirst = Cautions.MakerFirst,
-            OneMoreReading = [.. Proposals.Of(facts)],
+            OneMoreReading = [.. Proposals.Of(facts, causes)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
             OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
         };

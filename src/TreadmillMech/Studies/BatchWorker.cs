@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
-using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Studies;
 
@@ -19,12 +18,16 @@ internal sealed unsafe class BatchWorker : IDisposable
     private readonly RowKernel kernel;
     private readonly double* tile;
     private readonly double* tileStatus;
+    private readonly double[] units;
+    private readonly bool otherUnits;
     private RankedBins?[]? collected;
 
     internal BatchWorker(Batch batch, BatchOptions options)
     {
-        kernel = RowKernel.Of(in batch.Scenario, [.. batch.Columns], [.. batch.Outputs]);
+        kernel = RowKernel.Of(in batch.Scenario, [.. batch.Columns], batch.InputUnits, [.. batch.Outputs]);
         Tallies = NewTallies(batch, options);
+        units = [.. batch.OutputUnits];
+        otherUnits = Array.Exists(units, unit => unit != 1);
         int outputs = batch.Outputs.Count;
         tile = (double*)NativeMemory.AlignedAlloc((nuint)((outputs + 1) * RowsATile * sizeof(double)), Line);
         tileStatus = tile + (outputs * RowsATile);
@@ -59,7 +62,7 @@ internal sealed unsafe class BatchWorker : IDisposable
         {
             int rows = Math.Min(RowsATile, end - row);
             bool answered =
-                work.Pass == BatchPass.Collect && work.Results.Length > 0
+                (work.Pass == BatchPass.Collect && !Again(in work))
                 || kernel.Run(work.Inputs, row, rows, tile, tileStatus);
             if (work.Pass == BatchPass.Evaluate)
             {
@@ -77,14 +80,16 @@ internal sealed unsafe class BatchWorker : IDisposable
     private static double Si(Output output, PhysicalValue value) =>
         Given.Alike(output.Name, output.Unit, value, nameof(Limit));
 
+    // Where the results were not stored, or are not in SI units, they are computed once more.
+    private bool Again(in BatchWork work) => work.Results.Length == 0 || otherUnits;
+
     private void Keep(in BatchWork work, int row, int rows)
     {
         for (int i = 0; i < Tallies.Length; i++)
         {
-            ReadOnlySpan<double> values =
-                work.Results.Length == 0
-                    ? new(tile + (i * RowsATile), rows)
-                    : new((double*)work.Results[i] + row, rows);
+            ReadOnlySpan<double> values = Again(in work)
+                ? new(tile + (i * RowsATile), rows)
+                : new((double*)work.Results[i] + row, rows);
             collected![i]?.Keep(values);
         }
     }
@@ -105,7 +110,13 @@ internal sealed unsafe class BatchWorker : IDisposable
         bool past = (long)work.Rows * work.Results.Length * sizeof(double) > PastCaches;
         for (int i = 0; i < work.Results.Length; i++)
         {
-            Copy(tile + (i * RowsATile), (double*)work.Results[i] + row, rows, past);
+            double* values = tile + (i * RowsATile);
+            for (int k = 0; units[i] != 1 && k < rows; k++)
+            {
+                values[k] /= units[i];
+            }
+
+            Copy(values, (double*)work.Results[i] + row, rows, past);
         }
     }
 
@@ -115,7 +126,7 @@ internal sealed unsafe class BatchWorker : IDisposable
         if (answered)
         {
             Counts[(int)RowStatus.Answered] += rows;
-            statuses.Fill(RowStatus.Answered);
+            statuses.Clear();
             return;
         }
 

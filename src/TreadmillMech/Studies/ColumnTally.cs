@@ -78,15 +78,16 @@ internal sealed class ColumnTally
         Vector256<double> low = default;
         Vector256<double> high = default;
         Vector256<double> count = default;
-        Vector256<double> least = Vector256.Create(Least);
-        Vector256<double> most = Vector256.Create(Most);
+        FourLanes least = Least;
+        FourLanes most = Most;
         for (int i = 0; i + 1 < fours.Length; i += 2)
         {
             count += One(fours[i]) + One(fours[i + 1]);
             low += Number(fours[i]);
             high += Number(fours[i + 1]);
-            least = Lower(Lower(least, fours[i]), fours[i + 1]);
-            most = Higher(Higher(most, fours[i]), fours[i + 1]);
+            // What is no number changes neither.
+            least = FourLanes.Min(new(fours[i + 1]), FourLanes.Min(new(fours[i]), least));
+            most = FourLanes.Max(FourLanes.Max(most, new(fours[i])), new(fours[i + 1]));
         }
 
         long answered = (long)Sum(count, default);
@@ -96,7 +97,7 @@ internal sealed class ColumnTally
         }
 
         double mean = Sum(low, high) / answered;
-        for (int i = 0; i < Vector256<double>.Count; i++)
+        for (int i = 0; i < FourLanes.Count; i++)
         {
             (Least, Most) = (Math.Min(Least, least[i]), Math.Max(Most, most[i]));
         }
@@ -119,12 +120,6 @@ internal sealed class ColumnTally
 
     private static Vector256<double> One(Vector256<double> value) =>
         Vector256<double>.One & Vector256.Equals(value, value);
-
-    private static Vector256<double> Lower(Vector256<double> least, Vector256<double> value) =>
-        Vector256.ConditionalSelect(Vector256.LessThan(value, least), value, least);
-
-    private static Vector256<double> Higher(Vector256<double> most, Vector256<double> value) =>
-        Vector256.ConditionalSelect(Vector256.GreaterThan(value, most), value, most);
 
     private static Vector256<double> Square(Vector256<double> value, Vector256<double> mean)
     {

@@ -19,16 +19,17 @@ internal sealed unsafe class LaneKernel<T> : RowKernel
     private readonly OutputNumbers<T>* output;
     private readonly T* from;
     private readonly T* to;
+    private readonly T* unit;
     private readonly T* padded;
     private readonly T* rowStatus;
 
-    internal LaneKernel(in Scenario scenario, Input[] columns, Output[] outputs)
+    internal LaneKernel(in Scenario scenario, Input[] columns, ReadOnlySpan<double> units, Output[] outputs)
     {
         kinds = scenario.Kinds;
         rules = new(in scenario, outputs);
         fields = [.. columns.Select(column => column.Index)];
         wanted = [.. outputs.Select(output => output.Index)];
-        int single = (3 * columns.Length) + rules.Count;
+        int single = (4 * columns.Length) + rules.Count;
         int whole = (2 * sizeof(MachineNumbers<T>)) + sizeof(OutputNumbers<T>);
         memory = NativeMemory.AlignedAlloc((nuint)(whole + (single * sizeof(T))), Line);
         machine = (MachineNumbers<T>*)memory;
@@ -36,13 +37,14 @@ internal sealed unsafe class LaneKernel<T> : RowKernel
         output = (OutputNumbers<T>*)(usual + 1);
         from = (T*)(output + 1);
         to = from + columns.Length;
-        padded = to + columns.Length;
+        unit = to + columns.Length;
+        padded = unit + columns.Length;
         rowStatus = padded + columns.Length;
         *machine = *usual = scenario.Numbers.Lift<T>();
         *output = default;
         for (int i = 0; i < columns.Length; i++)
         {
-            (from[i], to[i]) = (columns[i].Range.From, columns[i].Range.To);
+            (from[i], to[i], unit[i]) = (columns[i].Range.From, columns[i].Range.To, units[i]);
         }
     }
 
@@ -54,13 +56,13 @@ internal sealed unsafe class LaneKernel<T> : RowKernel
         int row = 0;
         for (; row + T.Width <= rows; row += T.Width)
         {
-            T within = T.Pattern(ulong.MaxValue);
+            T outside = default;
             for (int i = 0; i < fields.Length; i++)
             {
-                within &= Take(i, T.Load((double*)columns[i] + first + row));
+                outside |= Take(i, T.Load((double*)columns[i] + first + row));
             }
 
-            answered &= Some(within, answered, results + row, statuses, row);
+            answered &= Some(outside, answered, results + row, statuses, row);
         }
 
         if (row < rows)
@@ -83,7 +85,7 @@ internal sealed unsafe class LaneKernel<T> : RowKernel
         int place
     )
     {
-        T within = T.Pattern(ulong.MaxValue);
+        T outside = default;
         for (int i = 0; i < fields.Length; i++)
         {
             double* column = (double*)columns[i] + row;
@@ -92,23 +94,24 @@ internal sealed unsafe class LaneKernel<T> : RowKernel
                 ((double*)(padded + i))[k] = column[Math.Min(k, rows - 1)];
             }
 
-            within &= Take(i, padded[i]);
+            outside |= Take(i, padded[i]);
         }
 
-        return Some(within, answered, results, statuses, place);
+        return Some(outside, answered, results, statuses, place);
     }
 
-    /// <summary>Takes a number of a column; mask of those within its range.</summary>
+    /// <summary>Takes a number of a column; bits where it is not the nearest one within its range.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private T Take(int column, T value)
     {
+        value *= unit[column];
         ((T*)machine)[fields[column]] = value;
-        return T.NotAbove(from[column], value) & T.NotAbove(value, to[column]);
+        return T.Min(T.Max(from[column], value), to[column]) ^ value;
     }
 
-    private bool Some(T within, bool before, double* results, double* statuses, int place)
+    private bool Some(T outside, bool before, double* results, double* statuses, int place)
     {
-        T given = LaneFunctions.Outside(within) == 0 ? default : StandIn();
+        T given = LaneFunctions.Outside(T.Clear(outside)) == 0 ? default : StandIn();
         OperatingPointModel.Run(in *machine, in kinds, out *output);
         rules.Fill(in *machine, in *output, rowStatus);
         T why = given;

@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using TreadmillMech.Model;
 
 namespace TreadmillMech.Studies;
 

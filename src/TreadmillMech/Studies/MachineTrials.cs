@@ -9,12 +9,14 @@ internal sealed class MachineTrials : Trials
     private readonly Scenario scenario;
     private readonly Output output;
     private readonly Input[] moved;
+    private readonly double[] ones;
 
     private MachineTrials(in Scenario scenario, Output output, Input[] inputs)
     {
         this.scenario = scenario;
         this.output = output;
         moved = inputs;
+        ones = [.. inputs.Select(_ => 1.0)];
     }
 
     internal override string Name => output.Name;
@@ -73,5 +75,5 @@ internal sealed class MachineTrials : Trials
         return outputs.AsSpan()[output.Index].Slope;
     }
 
-    internal override TrialTile Tile() => new MachineTile(RowKernel.Of(in scenario, moved, [output]));
+    internal override TrialTile Tile() => new MachineTile(RowKernel.Of(in scenario, moved, ones, [output]));
 }

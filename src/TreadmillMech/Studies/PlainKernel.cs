@@ -7,12 +7,14 @@ namespace TreadmillMech.Studies;
 internal sealed unsafe class PlainKernel : RowKernel
 {
     private readonly Input[] columns;
+    private readonly double[] units;
     private readonly Output[] outputs;
     private readonly MachineNumbers<Real> usual;
     private Scenario here;
 
-    internal PlainKernel(in Scenario scenario, Input[] columns, Output[] outputs)
+    internal PlainKernel(in Scenario scenario, Input[] columns, ReadOnlySpan<double> units, Output[] outputs)
     {
+        this.units = [.. units];
         this.columns = columns;
         this.outputs = outputs;
         here = scenario;
@@ -41,7 +43,7 @@ internal sealed unsafe class PlainKernel : RowKernel
         MachineNumbers<Real> stands = usual;
         for (int i = 0; i < columns.Length; i++)
         {
-            double value = ((double*)starts[i])[row];
+            double value = ((double*)starts[i])[row] * units[i];
             bool within = columns[i].Range.Holds(value);
             if (!within && status == RowStatus.Answered)
             {

@@ -14,10 +14,14 @@ internal abstract unsafe class RowKernel : IDisposable
     internal const nuint Line = 64;
 
     /// <summary>The widest that the processor has; one row at a time without registers of 256 bits.</summary>
-    internal static RowKernel Of(in Scenario scenario, Input[] columns, Output[] outputs) =>
-        Vector512.IsHardwareAccelerated ? new LaneKernel<Lanes>(in scenario, columns, outputs)
-        : Vector256.IsHardwareAccelerated ? new LaneKernel<FourLanes>(in scenario, columns, outputs)
-        : new PlainKernel(in scenario, columns, outputs);
+    /// <param name="scenario">The machine and the demand.</param>
+    /// <param name="columns">The inputs that have a column.</param>
+    /// <param name="units">What a one in each column is, SI.</param>
+    /// <param name="outputs">The wanted outputs.</param>
+    internal static RowKernel Of(in Scenario scenario, Input[] columns, ReadOnlySpan<double> units, Output[] outputs) =>
+        Vector512.IsHardwareAccelerated ? new LaneKernel<Lanes>(in scenario, columns, units, outputs)
+        : Vector256.IsHardwareAccelerated ? new LaneKernel<FourLanes>(in scenario, columns, units, outputs)
+        : new PlainKernel(in scenario, columns, units, outputs);
 
     /// <summary>Computes some rows.</summary>
     /// <param name="columns">Starts of the columns of inputs.</param>

@@ -194,6 +194,9 @@ internal struct DriveNumbers<T>
     /// <summary>One over <see cref="CurrentTime"/> [1/s].</summary>
     internal T PerCurrentTime;
 
+    /// <summary>Inductance over the time constant of the current [ohm].</summary>
+    internal T LoopResistance;
+
     /// <summary>Speed of the roller's face for each speed of the motor [m], where the drive belt does not slide.</summary>
     internal T FacePerMotor;
 }

@@ -5,7 +5,11 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model.Transient;
 
 /// <summary>Rates of the states of belt, drive and motor: laws composed into stages, on any number type.</summary>
-/// <remarks>Signs as in the operating point: loads resist the belt, pull and torque drive it.</remarks>
+/// <remarks>
+/// Signs as in the operating point: loads resist the belt, pull and torque drive it. A law that divides by what stays the same
+/// in a run is written with the quotient taken once, as a division costs as much as all else in it; the tests hold
+/// each against <see cref="TransientLaws"/>.
+/// </remarks>
 internal static class DriveRates
 {
     /// <summary>Belt speed over which friction changes its sign [m/s]: a belt held by friction creeps more slowly.</summary>
@@ -95,17 +99,12 @@ internal static class DriveRates
                     ? RollerGrip(x.RollerKinetic, x.RollerStatic, x.StribeckSpeed, x.RollerWrap, approach)
                     : x.RollerGrip
             );
-        work.GrippingPull = TransientLaws.GrippingPull(
-            stretch,
-            approach,
-            work.FaceSpeed,
-            x.StrandStiffness,
-            x.StrandDamping,
-            x.Stiffness
-        );
+        T damped = x.StrandDamping * T.Abs(work.FaceSpeed) * x.PerStiffness;
+        T strand = x.StrandStiffness * stretch;
+        work.GrippingPull = (strand + (x.StrandDamping * approach)) / (1 + damped);
         work.Pull = T.Max(-work.LargestPull, T.Min(work.LargestPull, work.GrippingPull));
-        work.StretchRate = TransientLaws.StretchRate(work.Pull, stretch, x.StrandStiffness, x.StrandDamping);
-        work.Sliding = TransientLaws.SlidingSpeed(approach, work.FaceSpeed, work.Pull, x.Stiffness, work.StretchRate);
+        work.StretchRate = (work.Pull - strand) * x.PerStrandDamping;
+        work.Sliding = approach - (T.Abs(work.FaceSpeed) * work.Pull * x.PerStiffness) - work.StretchRate;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -206,7 +205,7 @@ internal static class DriveRates
         T least = kinds.CanBrake ? -x.CurrentLimit : 0;
         T limited = T.Max(least, T.Min(x.CurrentLimit, demand));
         T off = 1 - loads.On;
-        T rate = TransientLaws.IntegratorRate(x.Gain, error, demand - limited, x.IntegralTime);
+        T rate = ((x.Gain * error) - (demand - limited)) * x.PerIntegralTime;
         rates[DriveStates.Integrator] = T.IfLess(off, 0.5, rate, 0);
         return (T.IfLess(off, 0.5, limited, 0), off);
     }
@@ -225,18 +224,14 @@ internal static class DriveRates
     {
         T current = state[DriveStates.Current];
         T motor = state[DriveStates.Motor];
-        T asked = TransientLaws.LoopVoltage(
-            DcMotorLaws.Voltage(work.MotorConstant, motor, target, work.Resistance, work.Brush),
-            x.Inductance,
-            target - current,
-            x.CurrentTime
-        );
+        T held = DcMotorLaws.Voltage(work.MotorConstant, motor, target, work.Resistance, work.Brush);
+        T asked = held + (x.LoopResistance * (target - current));
         T least = kinds.CanBrake ? -x.VoltageLimit : 0;
 
         // Once the key is pulled the current dies away with the time constant of its loop, whatever the voltage limits.
         T given = T.IfLess(off, 0.5, T.Max(least, T.Min(x.VoltageLimit, asked)), asked);
         T steady = DcMotorLaws.Voltage(work.MotorConstant, motor, current, work.Resistance, work.Brush);
-        T rate = TransientLaws.CurrentRate(given, steady, x.Inductance);
+        T rate = (given - steady) * x.PerInductance;
         if (!kinds.CanBrake)
         {
             // The diode lets no current turn round, even where the motor overruns the highest voltage.

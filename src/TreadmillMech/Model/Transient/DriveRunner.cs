@@ -23,11 +23,11 @@ internal sealed class DriveRunner<T>
     private readonly DriveCase[] cases;
     private readonly RosenbrockStep<T> step;
     private DriveSystem<T> system;
-    private readonly T[] state = new T[DriveStates.Count];
-    private readonly T[] next = new T[DriveStates.Count];
+    private T[] state = new T[DriveStates.Count];
+    private T[] next = new T[DriveStates.Count];
     private readonly T[] error = new T[DriveStates.Count];
-    private readonly T[] first = new T[DriveStates.Count];
-    private readonly T[] atNext = new T[DriveStates.Count];
+    private T[] first = new T[DriveStates.Count];
+    private T[] atNext = new T[DriveStates.Count];
     private readonly Real[] inside = new Real[DriveStates.Count];
     private readonly Real[] insideRates = new Real[DriveStates.Count];
     private readonly double[] absolute = new double[DriveStates.Count];
@@ -471,6 +471,13 @@ internal sealed class DriveRunner<T>
     /// <summary>The end of the step, with its rates, is the beginning of the next one.</summary>
     private void Take(uint accepted)
     {
+        if (accepted == (1u << T.Width) - 1)
+        {
+            (state, next) = (next, state);
+            (first, atNext) = (atNext, first);
+            return;
+        }
+
         for (int i = 0; i < state.Length; i++)
         {
             state[i] = Cells.Pick(accepted, next[i], state[i]);

@@ -47,6 +47,7 @@ internal static class DriveSetup
         x.PerInductance = 1 / x.Inductance;
         x.PerIntegralTime = 1 / x.IntegralTime;
         x.PerCurrentTime = 1 / x.CurrentTime;
+        x.LoopResistance = x.Inductance / x.CurrentTime;
         x.FacePerMotor = x.MotorPulleyRadius / x.RollerPulleyRadius * x.RollerRadius;
     }
 

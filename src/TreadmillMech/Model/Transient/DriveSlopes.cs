@@ -326,12 +326,8 @@ internal static class DriveSlopes
 
         // The voltage: within its limits, or at one of them; without limits once the key is pulled.
         T steady = DcMotorLaws.Voltage(constant.Value, motor, current, resistance.Value, brush.Value);
-        T asked = TransientLaws.LoopVoltage(
-            DcMotorLaws.Voltage(constant.Value, motor, target, resistance.Value, brush.Value),
-            x.Inductance,
-            target - current,
-            x.CurrentTime
-        );
+        T held = DcMotorLaws.Voltage(constant.Value, motor, target, resistance.Value, brush.Value);
+        T asked = held + (x.LoopResistance * (target - current));
         T lowest = kinds.CanBrake ? -x.VoltageLimit : 0;
         T given = T.IfLess(off, 0.5, T.Max(lowest, T.Min(x.VoltageLimit, asked)), asked);
         T follows = T.IfLess(x.VoltageLimit, asked, 0, T.IfLess(lowest, asked, 1, 0));

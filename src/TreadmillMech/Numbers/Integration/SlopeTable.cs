@@ -16,8 +16,9 @@ internal readonly struct SlopeTable<T>
 
     internal SlopeTable(int count, int coupled)
     {
+        // Registers of one case are read for eight columns, whether there are as many or not.
         room = T.Width == 1 ? (count + 7) / 8 * 8 : count;
-        numbers = new T[room * coupled];
+        numbers = new T[room * (T.Width == 1 ? Math.Max(coupled, 8) : coupled)];
         Own = new T[room];
         Time = new T[room];
     }
@@ -37,4 +38,7 @@ internal readonly struct SlopeTable<T>
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get => ref numbers[(state * room) + rate];
     }
+
+    /// <summary>Where a derivative lies in <see cref="Numbers"/>.</summary>
+    internal int Place(int rate, int state) => (state * room) + rate;
 }

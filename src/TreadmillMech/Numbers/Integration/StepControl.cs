@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace TreadmillMech.Numbers.Integration;
 
@@ -29,7 +31,30 @@ internal static class StepControl
         where T : struct, IReal<T>
     {
         T worst = 0;
-        for (int i = 0; i < error.Length; i++)
+        int i = 0;
+        if (T.Width == 1 && error.Length >= Vector512<double>.Count)
+        {
+            // Eight states of one case at once; the last eight overlap those before them.
+            ReadOnlySpan<double> errors = MemoryMarshal.Cast<T, double>(error);
+            ReadOnlySpan<double> from = MemoryMarshal.Cast<T, double>(state);
+            ReadOnlySpan<double> to = MemoryMarshal.Cast<T, double>(next);
+            int last = errors.Length - Vector512<double>.Count;
+            Vector512<double> ratios = Ratios(errors[last..], from[last..], to[last..], absolute[last..], relative);
+            for (; i < last; i += Vector512<double>.Count)
+            {
+                Vector512<double> more = Ratios(errors[i..], from[i..], to[i..], absolute[i..], relative);
+                ratios = Vector512.ConditionalSelect(Vector512.GreaterThan(more, ratios), more, ratios);
+            }
+
+            for (int lane = 0; lane < Vector512<double>.Count; lane++)
+            {
+                worst = T.Max(worst, ratios[lane]);
+            }
+
+            return worst;
+        }
+
+        for (; i < error.Length; i++)
         {
             T scale = absolute[i] + (relative * T.Max(T.Abs(state[i]), T.Abs(next[i])));
             T ratio = T.Abs(error[i]) / scale;
@@ -39,6 +64,27 @@ internal static class StepControl
         }
 
         return worst;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector512<double> Ratios(
+        ReadOnlySpan<double> error,
+        ReadOnlySpan<double> state,
+        ReadOnlySpan<double> next,
+        ReadOnlySpan<double> absolute,
+        double relative
+    )
+    {
+        Vector512<double> from = Vector512.Abs(Vector512.Create(state));
+        Vector512<double> to = Vector512.Abs(Vector512.Create(next));
+        Vector512<double> size = Vector512.ConditionalSelect(Vector512.GreaterThan(from, to), from, to);
+        Vector512<double> ratio =
+            Vector512.Abs(Vector512.Create(error)) / (Vector512.Create(absolute) + (relative * size));
+        return Vector512.ConditionalSelect(
+            Vector512.LessThan(ratio, Vector512.Create(double.MaxValue)),
+            ratio,
+            Vector512.Create(double.PositiveInfinity)
+        );
     }
 
     /// <summary>Factor from a step to the next.</summary>

@@ -22,8 +22,11 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
-        Figure? found = facts.Joint.Bent(Told(facts.TensionAsFound), VisitQuantity.RestTensionAsFound);
-        Figure? now = facts.Joint.Bent(Told(facts.TensionNow), VisitQuantity.RestTensionNow);
+        (Figure? found, Figure? now) = Bent(
+            facts,
+            (Told(facts.TensionAsFound), VisitQuantity.RestTensionAsFound),
+            (Told(facts.TensionNow), VisitQuantity.RestTensionNow)
+        );
         if (facts.Lifts.Count > 0 && (found is not null || now is not null))
         {
             yield return new(ReadingKind.RestTension, "Strand tension at rest", "N", found, now, null);
@@ -48,6 +51,17 @@ internal static class ReadingTable
         }
     }
 
+    /// <summary>As found and as left, with the ends of their intervals where these are bent.</summary>
+    private static (Figure? Found, Figure? Left) Bent(
+        VisitFacts facts,
+        (Figure? Figure, VisitQuantity Of) found,
+        (Figure? Figure, VisitQuantity Of) left
+    )
+    {
+        Figure? bent = facts.Joint.Bent(found.Figure, found.Of);
+        return (bent, left.Figure == found.Figure ? bent : facts.Joint.Bent(left.Figure, left.Of));
+    }
+
     /// <summary>Stiffness by the readings; null where they do not tell, or it was given.</summary>
     private static Estimate<ForcePerLength>? Stiffness(VisitFacts facts) =>
         facts.Lifts.Count == 0 ? null
@@ -59,13 +73,13 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Friction(VisitFacts facts)
     {
-        Figure? found = facts.Joint.Bent(
-            facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null,
-            VisitQuantity.DeckFrictionAsFound
-        );
-        Figure? left = facts.Joint.Bent(
-            facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null,
-            VisitQuantity.DeckFrictionNow
+        (Figure? found, Figure? left) = Bent(
+            facts,
+            (
+                facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null,
+                VisitQuantity.DeckFrictionAsFound
+            ),
+            (facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null, VisitQuantity.DeckFrictionNow)
         );
         if (found is not null || left is not null)
         {
@@ -91,14 +105,8 @@ internal static class ReadingTable
         Figure? left = null;
         if (facts.Joint.Agreed is { } joint && facts.Visit.Machine.DriveRoller.Friction is null)
         {
-            found = facts.Joint.Bent(
-                Plain("friction", joint.DriveRollerFrictionAsFound),
-                VisitQuantity.DriveRollerFrictionAsFound
-            );
-            left = facts.Joint.Bent(
-                Plain("friction", joint.DriveRollerFrictionNow),
-                VisitQuantity.DriveRollerFrictionNow
-            );
+            found = Plain("friction", joint.DriveRollerFrictionAsFound);
+            left = Plain("friction", joint.DriveRollerFrictionNow);
         }
         else if (facts.Joint.Agreed is null && facts.RollerFriction.Is(out Estimate<double> friction))
         {
@@ -118,9 +126,7 @@ internal static class ReadingTable
             yield break;
         }
 
-        if (
-            facts.Joint.Bent(Told(facts.Margin), VisitQuantity.BeltMargin) is { StandardUncertainty: not null } belt
-        )
+        if (Told(facts.Margin) is { StandardUncertainty: not null } belt)
         {
             yield return new(
                 ReadingKind.BeltMargin,
@@ -132,10 +138,7 @@ internal static class ReadingTable
             );
         }
 
-        if (
-            facts.Joint.Bent(Told(facts.DriveBeltMargin), VisitQuantity.DriveBeltMargin) is
-            { StandardUncertainty: not null } drive
-        )
+        if (Told(facts.DriveBeltMargin) is { StandardUncertainty: not null } drive)
         {
             yield return new(ReadingKind.DriveBeltMargin, $"Margin of the {facts.Say.Drive}", "", null, drive, null);
         }
@@ -152,11 +155,11 @@ internal static class ReadingTable
             yield break;
         }
 
-        Figure? found = facts.Joint.Bent(
-            Newtons(joint.DriveBeltTensionAsFound),
-            VisitQuantity.DriveBeltTensionAsFound
+        (Figure? found, Figure? left) = Bent(
+            facts,
+            (Newtons(joint.DriveBeltTensionAsFound), VisitQuantity.DriveBeltTensionAsFound),
+            (Newtons(joint.DriveBeltTensionNow), VisitQuantity.DriveBeltTensionNow)
         );
-        Figure? left = facts.Joint.Bent(Newtons(joint.DriveBeltTensionNow), VisitQuantity.DriveBeltTensionNow);
         if (found is not null || left is not null)
         {
             yield return new(

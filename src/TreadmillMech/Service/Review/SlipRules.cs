@@ -40,13 +40,10 @@ internal static class SlipRules
             ),
         };
 
-    private static Finding RunningBeltSlips(
-        VisitFacts facts,
-        TensionBudget budget,
-        IReadOnlyList<RankedCause> causes
-    )
+    private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
-        string? first = ReadFirst(facts) ?? NotByTurns(facts, causes);
+        bool turnsLeft = budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9;
+        string? first = ReadFirst(facts) ?? (turnsLeft ? NotByTurns(facts, causes) : null);
         bool located = facts.LocatedAt(SlipPlace.RunningBelt);
         return new()
         {
@@ -63,7 +60,7 @@ internal static class SlipRules
                 : [$"No speeds of motor and roller under load: the {facts.Say.Drive} is not ruled out."],
             Next =
                 first is not null ? ReadFirstStep(facts, first)
-                : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
+                : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
             AlsoBy = first is not null ? [] : LimitsOfATurn(facts, budget),
         };
@@ -114,8 +111,7 @@ internal static class SlipRules
     {
         double Probability(params Cause[] of) => causes.Where(c => of.Contains(c.Cause)).Sum(static c => c.Probability);
         double likely = facts.Options.LikelyCause.Value;
-        return
-            Probability(Cause.OilOnDriveRoller, Cause.OverLubricated) >= likely
+        return Probability(Cause.OilOnDriveRoller, Cause.OverLubricated) >= likely
                 ? "Clean the drive roller, machine unplugged, and repeat the slip test: what was read together speaks for oil, though the cloth showed none."
             : Probability(Cause.DriveBeltSlack, Cause.DriveBeltGlazed, Cause.DriveBeltCracked, Cause.PulleyLoose)
             >= likely

@@ -101,8 +101,7 @@ internal sealed class VisitFacts
     internal double? ThreadTurnsAsFound { get; private set; }
 
     /// <summary>Whether the thread was measured, and is at its end.</summary>
-    internal bool ThreadAtItsEnd =>
-        ThreadTurnsAsFound - Math.Max(LeftTurns, RightTurns) < Options.TurnStep.Value;
+    internal bool ThreadAtItsEnd => ThreadTurnsAsFound - Math.Max(LeftTurns, RightTurns) < Options.TurnStep.Value;
 
     /// <summary>Whether a bolt turned hard when it was last tried.</summary>
     internal bool BoltTurnsHard => Used<BoltReading>().LastOrDefault()?.Feel == BoltFeel.Hard;

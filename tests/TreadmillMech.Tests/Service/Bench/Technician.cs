@@ -21,6 +21,7 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     private static readonly VisitOptions Stated = VisitOptions.Default;
 
     private readonly List<VisitEvent> events = [];
+    private readonly List<(string Proposal, Action Read)> left = [];
     private readonly ModelError wrong = error ?? ModelError.None;
     private double turns;
     private ImmutableArray<EarlierVisit> earlier = [];
@@ -32,19 +33,32 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     internal Visit Read()
     {
         Look();
-        Test();
-        Speeds();
-        Friction();
-        if (Takes())
-        {
-            Lift(0.03);
-        }
-
+        bool slips = Slips();
+        Do(Takes(), () => slips ? Happened.Slips : Happened.Holds, "lip test under");
+        Do(Speeds, "Speeds of motor");
+        Do(ReadFriction, "Dead-weight pull");
+        Do(() => Lift(0.03), "Lift test:");
         Drift();
         Warmth();
-        Electricity();
+        Do(Electricity, "socket's voltage");
         Bolts();
         earlier = EarlierVisits();
+        return Visit();
+    }
+
+    /// <summary>Of the readings that the sheet proposes, in its order, as many as were left out before.</summary>
+    internal Visit Follow(VisitSheet sheet, int most)
+    {
+        foreach (ReadingProposal proposed in sheet.OneMoreReading)
+        {
+            int at = left.FindIndex(l => proposed.Reading.Contains(l.Proposal, StringComparison.Ordinal));
+            if (at >= 0 && most-- > 0)
+            {
+                left[at].Read();
+                left.RemoveAt(at);
+            }
+        }
+
         return Visit();
     }
 
@@ -90,11 +104,13 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         bool oil = state.Cause is Cause.OilOnDriveRoller || (state.Cause == Cause.OverLubricated && Chance(0.7));
         Do(
             Takes(),
-            () => Happened.Wiped(WipedPlace.DriveRoller, Chance(oil ? 0.97 : 0.02) ? WipedTrace.Oil : WipedTrace.Dry)
+            () => Happened.Wiped(WipedPlace.DriveRoller, Chance(oil ? 0.97 : 0.02) ? WipedTrace.Oil : WipedTrace.Dry),
+            "wipe the drive roller"
         );
         Do(
             Takes(),
-            () => Happened.Wiped(WipedPlace.BeltTop, Chance(topOily ? 0.95 : 0.005) ? WipedTrace.Film : WipedTrace.Dry)
+            () => Happened.Wiped(WipedPlace.BeltTop, Chance(topOily ? 0.95 : 0.005) ? WipedTrace.Film : WipedTrace.Dry),
+            "over the top of the running belt"
         );
         Do(
             Takes(),
@@ -102,23 +118,18 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
                 Happened.Wiped(
                     WipedPlace.BeltUnderside,
                     Chance(topOily ? 0.85 : 0.03) ? WipedTrace.Oil : WipedTrace.Film
-                )
+                ),
+            "along the underside of the running belt"
         );
         DriveBeltLook look =
             state.Cause == Cause.DriveBeltCracked ? DriveBeltLook.Cracked
             : state.Cause == Cause.DriveBeltGlazed && Chance(0.95) ? DriveBeltLook.Glazed
             : DriveBeltLook.Sound;
-        Do(Takes(), () => Happened.Looks(look));
-        foreach ((Symptom symptom, double there) in Symptoms.Of(state.Cause))
+        Do(Takes(), () => Happened.Looks(look), "look at the drive belt's ribs");
+        foreach ((Symptom symptom, double there, string? proposal) in Symptoms.Of(state.Cause))
         {
-            Do(Takes(), () => new SymptomReading { Symptom = symptom, Present = Chance(there) });
+            Do(Takes(), () => new SymptomReading { Symptom = symptom, Present = Chance(there) }, proposal);
         }
-    }
-
-    private void Test()
-    {
-        bool slips = Slips();
-        Do(Takes(), () => slips ? Happened.Slips : Happened.Holds);
     }
 
     /// <summary>Whether somebody on the belt feels it give way, by the truth as it stands.</summary>
@@ -142,11 +153,6 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private void Speeds()
     {
-        if (!Takes())
-        {
-            return;
-        }
-
         double roller = state.Speed / RollerRadius;
         double motor = PulleyRatio * roller;
         double shown = state.Cause == Cause.OutOfCalibration ? state.Speed * Pick(0.85, 0.9, 1.09, 1.15) : state.Speed;
@@ -176,14 +182,6 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         {
             Display = Speed.FromMetersPerSecond(Math.Round(shown, 1)),
         };
-
-    private void Friction()
-    {
-        if (Takes())
-        {
-            ReadFriction();
-        }
-    }
 
     private void ReadFriction()
     {
@@ -295,7 +293,11 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     private void Drift()
     {
         bool off = state.Cause == Cause.BeltOffCentre;
-        Do(Takes(), () => Happened.Drift(off ? Pick(-1, 1) * (4 + (8 * random.NextDouble())) : Noise(0.5), 20));
+        Do(
+            Takes(),
+            () => Happened.Drift(off ? Pick(-1, 1) * (4 + (8 * random.NextDouble())) : Noise(0.5), 20),
+            "drift of the empty belt"
+        );
         Do(
             Takes(),
             () =>
@@ -314,7 +316,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
                 {
                     Measured = Ratio.FromDecimalFractions(0.05 + Noise(0.002)),
                     Display = Ratio.FromDecimalFractions(shown),
-                }
+                },
+            "grade of the deck"
         );
     }
 
@@ -332,11 +335,11 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
             Cause.DeckDry or Cause.BeltAndDeckWorn or Cause.ControllerLimit => 35 + (25 * random.NextDouble()),
             _ => 18 + (25 * random.NextDouble()),
         };
-        Do(Takes(), () => Warm(WarmPlace.TailRollerBearing, bearing));
-        Do(Takes(), () => Warm(WarmPlace.MotorCase, motor));
+        Do(Takes(), () => Warm(WarmPlace.TailRollerBearing, bearing), "bearings above the air");
+        Do(Takes(), () => Warm(WarmPlace.MotorCase, motor), "motor's case above the air");
         double groove =
             state.Cause == Cause.BeltAndDeckWorn ? 0.5 + (1.5 * random.NextDouble()) : 0.4 * random.NextDouble();
-        Do(Takes(), () => new GrooveReading { Depth = Length.FromMillimeters(groove) });
+        Do(Takes(), () => new GrooveReading { Depth = Length.FromMillimeters(groove) }, "straightedge across the deck");
         bool worn = state.Cause == Cause.MotorWeak && Chance(0.6);
         Do(
             Takes(),
@@ -364,11 +367,6 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private void Electricity()
     {
-        if (!Takes())
-        {
-            return;
-        }
-
         double sag =
             state.Cause == Cause.SupplyWeak ? 0.07 + (0.07 * random.NextDouble()) : 0.01 + (0.02 * random.NextDouble());
         events.Add(Socket(LoadState.Unloaded, Shown(120, Stated.MeterVoltage)));
@@ -383,7 +381,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         bool end = state.Cause == Cause.BoltsAtTheirEnd;
         Do(
             Takes(),
-            () => new ThreadReading { Left = Length.FromMillimeters(end ? 0.2 : 12 + (20 * random.NextDouble())) }
+            () => new ThreadReading { Left = Length.FromMillimeters(end ? 0.2 : 12 + (20 * random.NextDouble())) },
+            "thread left"
         );
         BoltFeel feel =
             (end && Chance(0.8)) || (state.Cause == Cause.OverTightened && Chance(0.5)) ? BoltFeel.Hard : BoltFeel.Even;
@@ -456,11 +455,36 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private double Pick(params double[] values) => values[random.Next(values.Length)];
 
-    private void Do(bool taken, Func<VisitEvent> read)
+    private void Do(bool taken, Func<VisitEvent> read, string? proposal = null)
     {
         if (taken)
         {
             events.Add(read());
+        }
+        else
+        {
+            Leave(proposal, () => events.Add(read()));
+        }
+    }
+
+    private void Do(Action read, string proposal)
+    {
+        if (Takes())
+        {
+            read();
+        }
+        else
+        {
+            Leave(proposal, read);
+        }
+    }
+
+    /// <summary>What was left out can be caught up with, where the sheet proposes it in such words.</summary>
+    private void Leave(string? proposal, Action read)
+    {
+        if (proposal is not null)
+        {
+            left.Add((proposal, read));
         }
     }
 }

@@ -365,7 +365,9 @@ internal sealed class VisitRows
 
         // A loose pulley slips on its shaft, whatever the belt on it could hold.
         bool hasDriveBelt = visit.Machine.DriveBelt is not null;
-        bool pulleyMoves = visit.Events.Any(static e => e is SymptomReading { Symptom: Symptom.PulleyMoves, Present: true });
+        bool pulleyMoves = visit.Events.Any(static e =>
+            e is SymptomReading { Symptom: Symptom.PulleyMoves, Present: true }
+        );
         Read("running belt", located.RunningBelt, runningBelt: true, driveBelt: false);
         if (hasDriveBelt && !pulleyMoves)
         {

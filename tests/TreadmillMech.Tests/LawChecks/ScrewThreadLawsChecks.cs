@@ -71,7 +71,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Metric(double diameter, double pitch, double expected, Mark mark) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.MetricStressArea)}",
-            $"{Iso898}, M{diameter}x{pitch}",
+            FormattableString.Invariant($"{Iso898}, M{diameter}x{pitch}"),
             mark,
             expected,
             0.05,
@@ -83,7 +83,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Proof(double diameter, double pitch, double expected) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.MetricStressArea)}",
-            $"ISO 898-1, proof load of class 8.8 at 580 MPa, M{diameter}; within 1 %",
+            FormattableString.Invariant($"ISO 898-1, proof load of class 8.8 at 580 MPa, M{diameter}; within 1 %"),
             Mark.Read,
             expected,
             0.01 * expected,
@@ -94,7 +94,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Inches(double diameter, double threads, double expected) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.UnifiedStressArea)}",
-            $"{Shigley}, {diameter}-{threads}",
+            FormattableString.Invariant($"{Shigley}, {diameter}-{threads}"),
             Mark.Read,
             expected,
             0.00005,
@@ -105,7 +105,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Pitch(double diameter, double pitch, double expected, string source, Mark mark) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.PitchDiameter)}",
-            $"{source}, M{diameter}",
+            FormattableString.Invariant($"{source}, M{diameter}"),
             mark,
             expected,
             0.0005,
@@ -116,7 +116,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck PitchInches(double diameter, double threads, double expected) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.PitchDiameter)}",
-            $"{Unified}, {diameter}-{threads}",
+            FormattableString.Invariant($"{Unified}, {diameter}-{threads}"),
             Mark.Memory,
             expected,
             0.00005,
@@ -127,7 +127,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Minor(double diameter, double pitch, double expected, string source, Mark mark) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.MinorDiameter)}",
-            $"{source}, M{diameter}",
+            FormattableString.Invariant($"{source}, M{diameter}"),
             mark,
             expected,
             0.0005,
@@ -138,7 +138,7 @@ public static class ScrewThreadLawsChecks
     private static LawCheck Root(double diameter, double pitch, double expected, string source, Mark mark) =>
         new(
             $"{nameof(ScrewThreadLaws)}.{nameof(ScrewThreadLaws.RootDiameter)}",
-            $"{source}, M{diameter}",
+            FormattableString.Invariant($"{source}, M{diameter}"),
             mark,
             expected,
             0.0005,

@@ -234,8 +234,9 @@ public static class ScrewTorqueLawsChecks
         double p = pitch * Millimetre;
         foreach ((double friction, double force, double torque) in rows)
         {
-            string source =
-                $"VDI 2230:2001, assembly preload at 0.9 of 640 MPa, M{size}x{pitch} class 8.8, mu {friction}";
+            string source = FormattableString.Invariant(
+                $"VDI 2230:2001, assembly preload at 0.9 of 640 MPa, M{size}x{pitch} class 8.8, mu {friction}"
+            );
             double Force() =>
                 ScrewTorqueLaws.TighteningForce<Real>(0.9 * 640e6, StressArea(d, p), PitchDiameter(d, p), p, friction);
             yield return Row(

@@ -143,7 +143,7 @@ public static class TrackingLawsChecks
     private static LawCheck Beam(double slenderness, double expected) =>
         new(
             $"{nameof(TrackingLaws)}.{nameof(TrackingLaws.BeamFactor)}",
-            $"{Bvp}, z = {slenderness}",
+            FormattableString.Invariant($"{Bvp}, z = {slenderness}"),
             Mark.Library,
             expected,
             5e-8,

@@ -9,6 +9,7 @@ internal static class Bundled
     internal const string DryDeck = "dry-deck.json";
     internal const string Oil = "oil-on-drive-roller.json";
     internal const string OverTightened = "over-tightened.json";
+    internal const string Dipping = "dips-at-each-step.json";
 
     private const string Extension = ".json";
 
@@ -21,6 +22,7 @@ internal static class Bundled
         (DryDeck, "dry deck: current before and after cleaning and lubricating, with earlier visits"),
         (Oil, "oil on the drive roller: tight belt, low current, and it slips all the same"),
         (OverTightened, "over-tightened by a former hand: a roller bearing runs hot and rumbles"),
+        (Dipping, "flywheel and controller known: what each step of a heavy user does to the belt's speed"),
     ];
 
     /// <summary>The name as it is bundled, with or without its ending; null where no bundled visit has it.</summary>

@@ -8,7 +8,7 @@ namespace TreadmillMech;
 /// A missing answer is a normal outcome, not an error: test with <see cref="Is"/>, or read <see cref="Value"/> where you
 /// know that it is there. The default answers nothing: its reason is <see cref="Reason.InputUnknown"/>, about nothing.
 /// </remarks>
-public readonly struct Answer<T> : IEquatable<Answer<T>>
+public readonly struct Answer<T> : IEquatable<Answer<T>>, IShortText
     where T : notnull
 {
     private readonly T value;
@@ -91,6 +91,8 @@ public readonly struct Answer<T> : IEquatable<Answer<T>>
     /// <inheritdoc/>
     public override int GetHashCode() => found ? HashCode.Combine(value) : Missing.GetHashCode();
 
-    /// <summary>The value, or the reason why there is none.</summary>
-    public override string ToString() => found ? value.ToString() ?? "" : Missing.ToString();
+    /// <summary>The value in the invariant culture, or the reason why there is none.</summary>
+    public override string ToString() => found ? ResultText.Full(value) : Missing.ToString();
+
+    string IShortText.Short => found ? ResultText.Of(value) : Missing.ToString();
 }

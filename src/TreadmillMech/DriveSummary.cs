@@ -68,4 +68,19 @@ public sealed record DriveSummary
 
     /// <summary>Deck at the end; no answer where the deck's heat is not known.</summary>
     public required Answer<Temperature> DeckTemperature { get; init; }
+
+    /// <summary>The main numbers in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DriveSummary),
+            (nameof(MeanSpeed), MeanSpeed),
+            (nameof(Dip), Dip),
+            (nameof(Ripple), Ripple),
+            (nameof(SlipShare), SlipShare),
+            (nameof(Slide), Slide),
+            (nameof(PeakPull), PeakPull),
+            (nameof(PeakCurrent), PeakCurrent),
+            (nameof(RmsCurrent), RmsCurrent),
+            (nameof(Imbalance), Imbalance)
+        );
 }

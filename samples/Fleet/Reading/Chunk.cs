@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace TreadmillMech.Samples.Fleet.Reading;
 
 /// <summary>Some rows of a fleet that are in memory at a time, column by column. Used again for the next rows.</summary>
@@ -73,7 +75,10 @@ internal sealed class Chunk
         if (!of.Input.Range.Holds(si))
         {
             Values[column][row] = double.NaN;
-            Blame(row, $"{of.Header}: {value:R} is outside {Permitted(of)}");
+            Blame(
+                row,
+                string.Create(CultureInfo.InvariantCulture, $"{of.Header}: {value:R} is outside {Permitted(of)}")
+            );
         }
     }
 
@@ -88,6 +93,9 @@ internal sealed class Chunk
     private static string Permitted(FleetColumn column)
     {
         Bounds range = column.Input.Range;
-        return $"{range.From / column.Factor:G4} to {range.To / column.Factor:G4}";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{range.From / column.Factor:G4} to {range.To / column.Factor:G4}"
+        );
     }
 }

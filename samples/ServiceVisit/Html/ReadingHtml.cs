@@ -1,3 +1,4 @@
+using TreadmillMech.Samples.ServiceVisit.Printing;
 using TreadmillMech.Service;
 
 namespace TreadmillMech.Samples.ServiceVisit.Html;
@@ -27,6 +28,7 @@ internal static class ReadingHtml
                     ]
             )
         );
+        page.Element("p", Words.PlusMinus, ("class", "quiet"));
     }
 
     /// <param name="page">The page.</param>

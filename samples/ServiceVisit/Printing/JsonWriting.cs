@@ -51,6 +51,12 @@ internal static class JsonWriting
         json.WriteFinite("value", figure.Value);
         json.WriteString("unit", figure.Unit);
         json.WriteFinite("standardUncertainty", figure.StandardUncertainty);
+        if (figure is { Lower: { } lower, Upper: { } upper })
+        {
+            json.WriteFinite("lower", lower);
+            json.WriteFinite("upper", upper);
+        }
+
         json.WriteEndObject();
     }
 

@@ -79,7 +79,7 @@ internal static class TextSheet
 
     private static void Readings(Page page, VisitSheet sheet)
     {
-        ReadOnlySpan<int> widths = [26, 22, 22, 22];
+        ReadOnlySpan<int> widths = [22, 24, 24, 22];
         page.Heading("Readings");
         page.Row(widths, "", "as found", "as left", "reference");
         foreach (ReadingRow row in sheet.Readings)
@@ -93,10 +93,7 @@ internal static class TextSheet
             );
         }
 
-        if (sheet.Readings.IsEmpty)
-        {
-            page.Paragraph("None.", 2);
-        }
+        page.Paragraph(sheet.Readings.IsEmpty ? "None." : Words.PlusMinus, 2);
     }
 
     internal static string Proposal(ReadingProposal proposal) =>

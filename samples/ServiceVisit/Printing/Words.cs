@@ -6,6 +6,11 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>Words for what the library keeps as kinds.</summary>
 internal static class Words
 {
+    /// <summary>What stands behind the sign in every number of the sheet.</summary>
+    internal const string PlusMinus =
+        "± is one standard uncertainty: the truth lies within it in about two cases of three, within twice it in nineteen of "
+        + "twenty. Where it reaches further to one side, brackets hold nineteen of twenty instead.";
+
     internal static string Of(Verdict verdict) =>
         verdict switch
         {
@@ -85,10 +90,11 @@ internal static class Words
             Reason.ReadingsContradict => "the readings contradict each other",
             _ => "no answer",
         };
+        string unit = missing.Unit == "1" ? "" : missing.Unit;
         string numbers =
             missing.Unit.Length == 0
                 ? ""
-                : $", {new Figure("", missing.Needed, missing.Unit)} needed, {new Figure("", missing.Available, missing.Unit)} there";
+                : $", {new Figure("", missing.Needed, unit)} needed, {new Figure("", missing.Available, unit)} there";
         return about.Length == 0 ? reason + numbers : $"{reason}: {about}{numbers}";
     }
 

@@ -58,4 +58,7 @@ public sealed record MachineFile
 
     /// <summary>Writes the file as bytes, without a byte order mark.</summary>
     public byte[] WriteUtf8() => DocumentText.Write(MachineFileShape.File, this);
+
+    /// <summary>The machine's name and the machine in words, invariant.</summary>
+    public override string ToString() => $"{MachineName}: {Machine}";
 }

@@ -50,4 +50,7 @@ public sealed record Parsed<T>
             .. left > 0 ? (string[])[string.Create(CultureInfo.InvariantCulture, $"{left} more not shown.")] : [],
         ];
     }
+
+    /// <summary>What was read, or all that is wrong, a line each.</summary>
+    public override string ToString() => value?.ToString() ?? string.Join('\n', Problems);
 }

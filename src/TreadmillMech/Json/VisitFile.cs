@@ -75,4 +75,7 @@ public sealed record VisitFile
 
     /// <summary>Writes the file as bytes, without a byte order mark.</summary>
     public byte[] WriteUtf8() => DocumentText.Write(VisitShape.File, this);
+
+    /// <summary>The machine's name and the visit in words, invariant.</summary>
+    public override string ToString() => $"{MachineName}: {Visit}";
 }

@@ -97,8 +97,7 @@ public static class ForeAftLaws
     /// <param name="oddSines">Weight of the odd sines, $w$ [1].</param>
     /// <returns>$\int_0^\phi S\,du$ [1].</returns>
     /// <remarks>
-    /// $$\frac{1 - \cos 2\pi\phi}{2\pi} + r\frac{1 - \cos 4\pi\phi}{4\pi}
-    /// + w\,\frac{\cos\pi\phi - \cos 3\pi\phi}{3\pi}$$
+    /// $$\frac{1-\cos 2\pi\phi}{2\pi} + r\frac{1-\cos 4\pi\phi}{4\pi} + w\,\frac{\cos\pi\phi - \cos 3\pi\phi}{3\pi}$$
     /// </remarks>
     [Source("Integral of the sum of sines; derived in docs/articles/gait.md")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

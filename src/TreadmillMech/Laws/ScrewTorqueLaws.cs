@@ -136,10 +136,13 @@ public static class ScrewTorqueLaws
     /// <param name="friction">Friction in the thread, $\mu_G$ [1].</param>
     /// <returns>Axial force [N].</returns>
     /// <remarks>
-    /// $$F = \frac{\sigma A_s}{\sqrt{1 + 3\left[\frac{3 d_2}{2 d_0}\tan(\varphi + \rho')\right]^2}}, \quad
-    /// d_0 = \sqrt{4 A_s/\pi}, \quad \tan(\varphi + \rho') = \frac{P + \pi d_2 \mu_G \sec 30^\circ}
-    /// {\pi d_2 - P \mu_G \sec 30^\circ}$$ for 60 degree threads, torsion taken as fully plastic. The short form
-    /// $P/(\pi d_2) + 1.155\mu_G$ of the tangent gives forces up to half a per cent higher than the guideline's tables.
+    /// $$
+    /// F = \frac{\sigma A_s}{\sqrt{1 + 3\left[\frac{3 d_2}{2 d_0}\tan(\varphi + \rho')\right]^2}}, \quad
+    /// d_0 = \sqrt{4 A_s/\pi}, \quad
+    /// \tan(\varphi + \rho') = \frac{P + \pi d_2 \mu_G \sec 30^\circ}{\pi d_2 - P \mu_G \sec 30^\circ}
+    /// $$
+    /// for 60 degree threads, torsion taken as fully plastic. The short form $P/(\pi d_2) + 1.155\mu_G$ of the tangent
+    /// gives forces up to half a per cent higher than the guideline's tables.
     /// </remarks>
     [Source("VDI 2230:2003, 5.5, with the tangent of the sum as in its tables of assembly preloads")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -161,8 +164,11 @@ public static class ScrewTorqueLaws
     /// <param name="headFriction">Friction under the head, $\mu_K$ [1].</param>
     /// <returns>Torque [N m].</returns>
     /// <remarks>
-    /// $$M = F\left[\frac{d_2}{2}\,\frac{P + \pi d_2 \mu_G \sec 30^\circ}{\pi d_2 - P \mu_G \sec 30^\circ} +
-    /// \frac{D_K \mu_K}{2}\right]$$ The usual $F(0.16 P + 0.58 d_2 \mu_G + \tfrac12 D_K \mu_K)$ is its first order.
+    /// $$
+    /// M = F\left[\frac{d_2}{2}\,\frac{P + \pi d_2 \mu_G \sec 30^\circ}{\pi d_2 - P \mu_G \sec 30^\circ} +
+    /// \frac{D_K \mu_K}{2}\right]
+    /// $$
+    /// The usual $F(0.16 P + 0.58 d_2 \mu_G + \tfrac12 D_K \mu_K)$ is its first order.
     /// </remarks>
     [Source("VDI 2230:2003, 5.4; the same as Shigley's Mechanical Engineering Design, 9th ed., eq. 8-5 and 8-6")]
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

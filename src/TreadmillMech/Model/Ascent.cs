@@ -19,7 +19,7 @@ internal static class Ascent
     /// $d = -h'/h''$, $p = d h'''/(2 h'')$ and $r = d^2 h''''/(6 h'')$.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static Top<T> Step<T>(in FootJet<T> jet, in Top<T> top, out T settled)
+    internal static Top<T> Step<T>(in FootJet<T> jet, in Top<T> top, out T curvature, out T settled)
         where T : struct, IReal<T>
     {
         T inverse = 1 / jet.F2;
@@ -41,9 +41,9 @@ internal static class Ascent
             T.MultiplyAdd(move, T.MultiplyAdd(move, jet.F4 * (1.0 / 24), jet.F3 * (1.0 / 6)), 0.5 * jet.F2),
             jet.F1
         );
-        T curvature = T.MultiplyAdd(move, T.MultiplyAdd(0.5 * move, jet.F4, jet.F3), jet.F2);
+        curvature = T.MultiplyAdd(move, T.MultiplyAdd(0.5 * move, jet.F4, jet.F3), jet.F2);
         T close = T.IfLess(T.Abs(newton), Near, T.IfLess(T.Abs(last), SmallTerm, 1, 0), 0);
         settled = T.IfLess(T.Abs(move), Nothing, 1, close);
-        return new(top.Piece, place, top.Low, T.MultiplyAdd(move, slope, jet.F0), curvature);
+        return new(top.Piece, place, top.Low, T.MultiplyAdd(move, slope, jet.F0));
     }
 }

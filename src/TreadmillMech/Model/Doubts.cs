@@ -41,9 +41,9 @@ internal readonly record struct Doubts<T>(T Interval, T Ride, T Second, T Fourth
         return 2.0 / 384.0 * square * square * weight * Fourth;
     }
 
-    /// <summary>1 where a top of the target may stand above the floor, otherwise 0.</summary>
+    /// <summary>1 where a top of the target may stand above another, otherwise 0.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal T Worth(in StepNodes<T> nodes, in Target<T> target, T floor)
+    internal T Worth(in StepNodes<T> nodes, in Target<T> target, in Top<T> floor)
     {
         T highest = target.Of(nodes.At(1, 0)).Height;
         for (int piece = nodes.FirstPiece; piece < Stride.Pieces; piece++)
@@ -55,7 +55,7 @@ internal readonly record struct Doubts<T>(T Interval, T Ride, T Second, T Fourth
         }
 
         T weight = (Pi2 * Weight(in target)) + (2 * Math.PI * Ride * T.Abs(target.OnShared));
-        return T.IfLess(floor, T.MultiplyAdd(0.125 * Interval * Interval * weight, Second, highest), 1, 0);
+        return T.IfLess(floor.Height, T.MultiplyAdd(0.125 * Interval * Interval * weight, Second, highest), 1, 0);
     }
 
     // Shares lie between 0 and 1.

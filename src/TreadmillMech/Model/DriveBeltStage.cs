@@ -31,14 +31,14 @@ internal static class DriveBeltStage
                 LoopLaws.StrandAngle(0.5 * x.MotorPulleyDiameter, 0.5 * x.RollerPulleyDiameter, x.PulleyCentreDistance)
             );
             work.SpeedRatio = x.RollerPulleyDiameter / x.MotorPulleyDiameter;
-            Grip(in x, in kinds, wrap, ref work);
+            Grip(in x, in kinds, in wrap, ref work);
             Margin(in x, ref work, ref y);
-            Hub(in x, in kinds, wrap, ref work, ref y);
+            Hub(in x, in kinds, in wrap, ref work, ref y);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Grip<T>(in MachineNumbers<T> x, in MachineKinds kinds, T wrap, ref Workings<T> work)
+    private static void Grip<T>(in MachineNumbers<T> x, in MachineKinds kinds, in T wrap, ref Workings<T> work)
         where T : struct, IReal<T>
     {
         T ratio = TractionLaws.TensionRatio(TractionLaws.WedgedFriction(x.DriveBeltFriction, x.GrooveHalfAngle), wrap);
@@ -95,7 +95,7 @@ internal static class DriveBeltStage
     private static void Hub<T>(
         in MachineNumbers<T> x,
         in MachineKinds kinds,
-        T wrap,
+        in T wrap,
         ref Workings<T> work,
         ref OutputNumbers<T> y
     )

@@ -94,7 +94,7 @@ internal static class GaitStage
     private static T Row<T>(int row, T value)
         where T : struct, IReal<T>
     {
-        Bounds fitted = Ranges.All[row].Fitted;
+        Bounds fitted = Ranges.Fitted(row);
         double flag = Ranges.Flag(row);
         return T.IfLess(value, fitted.From, flag, T.IfLess(fitted.To, value, flag, 0));
     }

@@ -15,16 +15,20 @@ internal static class GripStage
         Found<T> found = default;
         Span<T> phases = found;
         T.OnPlain<WorstPhases>(NumbersAccess.Fields<StrideNumbers<T>, T>(ref work.Stride), phases);
-        y.PeakPull = Stride.AtPlace(in work.Stride, phases[WorstPhases.MostPiece], phases[WorstPhases.MostPlace]).Pull;
-        T least = Stride.AtPlace(in work.Stride, phases[WorstPhases.LeastPiece], phases[WorstPhases.LeastPlace]).Pull;
+        y.PeakPull = Stride
+            .AtPlace(in work.Stride, in phases[WorstPhases.MostPiece], in phases[WorstPhases.MostPlace])
+            .Pull;
+        T least = Stride
+            .AtPlace(in work.Stride, in phases[WorstPhases.LeastPiece], in phases[WorstPhases.LeastPlace])
+            .Pull;
         y.LeastPull = T.IfLess(1, work.Stride.StepPhase, T.Min(x.BeltDrag, least), least);
         work.BeltOverruns = phases[WorstPhases.BeltOverruns];
         NodeLoads<T> loads = Stride.WithSlopes(
             in work.Stride,
-            phases[WorstPhases.BeltPiece],
-            phases[WorstPhases.BeltPlace]
+            in phases[WorstPhases.BeltPiece],
+            in phases[WorstPhases.BeltPlace]
         );
-        Belt(in loads, phases[WorstPhases.BeltPlace], phases[WorstPhases.BeltCurvature], ref work, ref y);
+        Belt(in loads, in phases[WorstPhases.BeltPlace], in phases[WorstPhases.BeltCurvature], ref work, ref y);
     }
 
     /// <summary>Margin and tensions at the worst place, which moves with the inputs.</summary>
@@ -36,8 +40,8 @@ internal static class GripStage
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Belt<T>(
         in NodeLoads<T> loads,
-        T place,
-        T curvature,
+        in T place,
+        in T curvature,
         ref Workings<T> work,
         ref OutputNumbers<T> y
     )

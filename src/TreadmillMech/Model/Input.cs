@@ -15,4 +15,7 @@ public sealed record Input(string Name, string Symbol, string Unit, string Descr
 
     /// <summary>This input alone in a set of inputs.</summary>
     internal ulong Bit => 1UL << Index;
+
+    /// <summary>Name, unit, permitted range and meaning; invariant.</summary>
+    public override string ToString() => $"{Name} [{Unit}], {Range}: {Description}";
 }

@@ -25,11 +25,11 @@ internal static class LoopStage
         y.DriveRollerWrap = LoopLaws.Wrap(angle);
         work.TailWrap = LoopLaws.Wrap(-angle);
         y.LoopLength = (2 * work.StrandLength) + (work.DriveRadius * y.DriveRollerWrap) + (tailRadius * work.TailWrap);
-        Tension(in x, angle, ref work, ref y);
+        Tension(in x, in angle, ref work, ref y);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Tension<T>(in MachineNumbers<T> x, T angle, ref Workings<T> work, ref OutputNumbers<T> y)
+    private static void Tension<T>(in MachineNumbers<T> x, in T angle, ref Workings<T> work, ref OutputNumbers<T> y)
         where T : struct, IReal<T>
     {
         work.DriveCompliantLength = BeltLaws.CompliantLength(x.BeltStiffness, x.DriveHubCompliance);

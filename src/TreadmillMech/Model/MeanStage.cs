@@ -37,16 +37,16 @@ internal static class MeanStage
             s.ThirdHarmonic,
             s.Braking,
             s.BrakingShare,
-            First(s.BrakingShare),
-            Third(s.BrakingShare)
+            First(in s.BrakingShare),
+            Third(in s.BrakingShare)
         );
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T First<T>(T brakingShare)
+    private static T First<T>(in T brakingShare)
         where T : struct, IReal<T> => StanceLaws.FirstWithLobes(brakingShare);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Third<T>(T brakingShare)
+    private static T Third<T>(in T brakingShare)
         where T : struct, IReal<T> => StanceLaws.ThirdWithLobes(brakingShare);
 
     /// <summary>Integral of the product of both feet's loads while both are on the belt, in phases [N2].</summary>
@@ -54,15 +54,19 @@ internal static class MeanStage
     internal static T Both<T>(in StrideNumbers<T> s)
         where T : struct, IReal<T>
     {
-        Turn<T> first = Turn<T>.Of(s.Overlap);
-        Turn<T> thirds = Turn<T>.Of(3 * s.Overlap);
-        Turn<T> braking = Turn<T>.Of(s.BrakingRate * s.Overlap);
-        Turn<T> push = Turn<T>.Of(s.PushRate * s.Overlap);
-        T withPush = s.Push * WaveWithLobe(in s, s.PushRate, in first, in thirds, in push);
-        T withBraking = s.Braking * WaveWithLobe(in s, s.BrakingRate, in first, in thirds, in braking);
-        T lobes = s.Braking * s.Push * Pair(s.BrakingRate, s.PushRate, in braking, in push, s.Overlap);
+        Turn<T> first = At(in s.Overlap);
+        Turn<T> thirds = At(3 * s.Overlap);
+        Turn<T> braking = At(s.BrakingRate * s.Overlap);
+        Turn<T> push = At(s.PushRate * s.Overlap);
+        T withPush = s.Push * WaveWithLobe(in s, in s.PushRate, in first, in thirds, in push);
+        T withBraking = s.Braking * WaveWithLobe(in s, in s.BrakingRate, in first, in thirds, in braking);
+        T lobes = s.Braking * s.Push * Pair(in s.BrakingRate, in s.PushRate, in braking, in push, in s.Overlap);
         return (s.NormalLoad * ((s.NormalLoad * Waves(in s, in first, in thirds)) + withPush + withBraking)) + lobes;
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static Turn<T> At<T>(in T halfTurns)
+        where T : struct, IReal<T> => Turn<T>.Of(halfTurns);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Waves<T>(in StrideNumbers<T> s, in Turn<T> first, in Turn<T> thirds)
@@ -71,19 +75,20 @@ internal static class MeanStage
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T WaveWithLobe<T>(
         in StrideNumbers<T> s,
-        T rate,
+        in T rate,
         in Turn<T> first,
         in Turn<T> thirds,
         in Turn<T> lobe
     )
-        where T : struct, IReal<T> =>
-        T.MultiplyAdd(
-            s.ThirdHarmonic,
-            Pair(3, rate, in thirds, in lobe, s.Overlap),
-            Pair(1, rate, in first, in lobe, s.Overlap)
-        );
+        where T : struct, IReal<T>
+    {
+        T three = 3;
+        T one = 1;
+        T ofThird = Pair(in three, in rate, in thirds, in lobe, in s.Overlap);
+        return T.MultiplyAdd(s.ThirdHarmonic, ofThird, Pair(in one, in rate, in first, in lobe, in s.Overlap));
+    }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T Pair<T>(T a, T c, in Turn<T> atA, in Turn<T> atC, T overlap)
+    private static T Pair<T>(in T a, in T c, in Turn<T> atA, in Turn<T> atC, in T overlap)
         where T : struct, IReal<T> => StanceLaws.Pair(a, c, atA.Pair, atC.Pair, overlap);
 }

@@ -45,7 +45,7 @@ public static class OperatingPointModel
         where T : struct, IReal<T>
     {
         Unsafe.SkipInit(out output);
-        Unsafe.SkipInit(out Workings<T> work);
+        ref Workings<T> work = ref Aligned.In<Workings<T>>(stackalloc byte[Aligned.Size<Workings<T>>()]);
         output.NoticeBits = 0;
         LoopStage.Run(in machine, in kinds, ref work, ref output);
         GaitStage.Run(in machine, in kinds, ref work, ref output);

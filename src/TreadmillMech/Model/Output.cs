@@ -15,4 +15,7 @@ public sealed record Output(string Name, string Symbol, string Unit, string Desc
 
     /// <summary>Inputs often unknown in the field, without any of which this output cannot be given, as bits.</summary>
     internal ulong Needs { get; init; }
+
+    /// <summary>Name, unit and meaning.</summary>
+    public override string ToString() => $"{Name} [{Unit}]: {Description}";
 }

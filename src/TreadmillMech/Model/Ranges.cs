@@ -19,7 +19,9 @@ public static class Ranges
     internal const int StepFrequency = 4;
 
     /// <summary>The rows, in the order of the bits of <see cref="OutputNumbers{T}.NoticeBits"/>.</summary>
-    public static IReadOnlyList<Notice> All { get; } =
+    public static IReadOnlyList<Notice> All => Rows;
+
+    private static readonly Notice[] Rows =
     [
         new("Walking speed", "v", "m/s", new(0.7, 2.0), "walking on a level treadmill, van der Zee et al. 2022"),
         new(
@@ -39,6 +41,9 @@ public static class Ranges
             "three standard deviations of people at one speed, Alcantara et al. 2021"
         ),
     ];
+
+    /// <summary>What a row was fitted on.</summary>
+    internal static Bounds Fitted(int row) => Rows[row].Fitted;
 
     /// <summary>The bit of a row as a number that every number type can carry.</summary>
     internal static double Flag(int row) => 1UL << row;

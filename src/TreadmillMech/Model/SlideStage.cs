@@ -57,10 +57,10 @@ internal static class SlideStage
         Unsafe.SkipInit(out shared);
         T interval = s.StepPhase * (1.0 / PhasesAStep);
         T first = 0.5 * interval;
-        Ahead(in s, first, interval, ref pull, ref shared);
+        Ahead(in s, in first, in interval, ref pull, ref shared);
         if (T.AnyLess(first, s.Overlap))
         {
-            Behind(in s, first, interval, ref pull, ref shared);
+            Behind(in s, in first, in interval, ref pull, ref shared);
         }
     }
 
@@ -68,23 +68,48 @@ internal static class SlideStage
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Ahead<T>(
         in StrideNumbers<T> s,
-        T first,
-        T interval,
+        in T first,
+        in T interval,
         ref AtPhases<T> pull,
         ref AtPhases<T> shared
     )
         where T : struct, IReal<T>
     {
-        Sines(first, interval, out AtPhases<T> wave);
-        Sines(s.BrakingRate * first, s.BrakingRate * interval, out AtPhases<T> braking);
-        Sines(s.PushRate * (first - s.BrakingShare), s.PushRate * interval, out AtPhases<T> push);
+        Lobes(in s, in first, in interval, ref pull);
+        Turn<T> wave = Start(in first);
+        Turn<T> waveStep = Start(in interval);
         T phase = first;
+        T step = interval;
         for (int i = 0; i < PhasesAStep; i++)
         {
-            T load = LoadAhead(in s, phase, wave[i], braking[i], push[i]);
+            T load = StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, pull[i]);
+            load = T.IfLess(phase, 1, load, 0);
             pull[i] = load + s.Drag;
             shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(s.RideShare, phase, s.StrikeShare), 0.5 * s.Drag);
-            phase += interval;
+            phase += step;
+
+            // The sines of a phase follow from those of the one before.
+            wave = wave.Plus(in waveStep);
+        }
+    }
+
+    /// <summary>Braking and push of that foot.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Lobes<T>(in StrideNumbers<T> s, in T first, in T interval, ref AtPhases<T> lobes)
+        where T : struct, IReal<T>
+    {
+        Turn<T> braking = Start(s.BrakingRate * first);
+        Turn<T> brakingStep = Start(s.BrakingRate * interval);
+        Turn<T> push = Start(s.PushRate * (first - s.BrakingShare));
+        Turn<T> pushStep = Start(s.PushRate * interval);
+        T phase = first;
+        T step = interval;
+        for (int i = 0; i < PhasesAStep; i++)
+        {
+            lobes[i] = T.IfLess(phase, s.BrakingShare, s.Braking * braking.Sin, s.Push * push.Sin);
+            phase += step;
+            braking = braking.Plus(in brakingStep);
+            push = push.Plus(in pushStep);
         }
     }
 
@@ -92,53 +117,35 @@ internal static class SlideStage
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Behind<T>(
         in StrideNumbers<T> s,
-        T first,
-        T interval,
+        in T first,
+        in T interval,
         ref AtPhases<T> pull,
         ref AtPhases<T> shared
     )
         where T : struct, IReal<T>
     {
         T left = s.Overlap - first;
-        Sines(left, -interval, out AtPhases<T> wave);
-        Sines(s.PushRate * left, -(s.PushRate * interval), out AtPhases<T> push);
+        T step = interval;
+        Turn<T> wave = Start(in left);
+        Turn<T> waveStep = Start(-step);
+        Turn<T> push = Start(s.PushRate * left);
+        Turn<T> pushStep = Start(-(s.PushRate * step));
         T atToeOff = s.StrikeShare + s.RideShare;
         for (int i = 0; i < PhasesAStep && T.AnyLess(0, left); i++)
         {
-            T load = LoadBehind(in s, left, wave[i], push[i]);
+            T load = StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave.Sin, s.Push * push.Sin);
+            load = T.IfLess(0, left, load, 0);
             pull[i] += load;
             shared[i] = T.MultiplyAdd(load, T.MultiplyAdd(-s.RideShare, left, atToeOff), shared[i]);
-            left -= interval;
-        }
-    }
-
-    /// <summary>Sines at even phases: those of a phase follow from those of the one before.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Sines<T>(T first, T interval, out AtPhases<T> sines)
-        where T : struct, IReal<T>
-    {
-        Unsafe.SkipInit(out sines);
-        Turn<T> turn = Turn<T>.Of(first);
-        Turn<T> step = Turn<T>.Of(interval);
-        for (int i = 0; i < PhasesAStep; i++)
-        {
-            sines[i] = turn.Sin;
-            turn = turn.Plus(in step);
+            left -= step;
+            wave = wave.Plus(in waveStep);
+            push = push.Plus(in pushStep);
         }
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T LoadAhead<T>(in StrideNumbers<T> s, T phase, T wave, T braking, T push)
-        where T : struct, IReal<T>
-    {
-        T lobe = T.IfLess(phase, s.BrakingShare, s.Braking * braking, s.Push * push);
-        return T.IfLess(phase, 1, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave, lobe), 0);
-    }
-
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static T LoadBehind<T>(in StrideNumbers<T> s, T left, T wave, T push)
-        where T : struct, IReal<T> =>
-        T.IfLess(0, left, StanceLaws.Load(s.NormalLoad, s.ThirdHarmonic, wave, s.Push * push), 0);
+    private static Turn<T> Start<T>(in T halfTurns)
+        where T : struct, IReal<T> => Turn<T>.Of(halfTurns);
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static T Follow<T>(

@@ -38,15 +38,16 @@ internal struct StepNodes<T>
         {
             to.FirstPiece = 0;
             T both = s.Overlap * (1.0 / Intervals);
-            to.Ahead(in s, 0, 0, both, s.Braking, s.BrakingRate, ref wave, ref lobe);
-            to.Behind(in s, both);
+            T none = 0;
+            to.Ahead(in s, 0, in none, in both, in s.Braking, in s.BrakingRate, ref wave, ref lobe);
+            to.Behind(in s, in both);
         }
 
         T braking = (s.BrakingShare - s.Overlap) * (1.0 / Intervals);
-        to.Ahead(in s, 1, s.Overlap, braking, s.Braking, s.BrakingRate, ref wave, ref lobe);
+        to.Ahead(in s, 1, in s.Overlap, in braking, in s.Braking, in s.BrakingRate, ref wave, ref lobe);
         lobe = new(0, 1);
         T push = (s.Window - s.BrakingShare) * (1.0 / Intervals);
-        to.Ahead(in s, 2, s.BrakingShare, push, s.Push, s.PushRate, ref wave, ref lobe);
+        to.Ahead(in s, 2, in s.BrakingShare, in push, in s.Push, in s.PushRate, ref wave, ref lobe);
     }
 
     /// <summary>The foot that struck last, over a piece; leaves the waves at the end of the piece.</summary>
@@ -54,19 +55,20 @@ internal struct StepNodes<T>
     private void Ahead(
         in StrideNumbers<T> s,
         int piece,
-        T from,
-        T interval,
-        T peak,
-        T rate,
+        in T from,
+        in T interval,
+        in T peak,
+        in T rate,
         ref Turn<T> waveAtEnds,
         ref Turn<T> lobeAtEnds
     )
     {
-        // Local copies stay in registers.
-        Turn<T> wave = waveAtEnds;
-        Turn<T> lobe = lobeAtEnds;
         Turn<T> waveStep = Turn<T>.Of(interval);
         Turn<T> lobeStep = Turn<T>.Of(rate * interval);
+
+        // Local copies stay in registers, since no call comes after them.
+        Turn<T> wave = waveAtEnds;
+        Turn<T> lobe = lobeAtEnds;
         T share = T.MultiplyAdd(s.RideShare, from, s.StrikeShare);
         T ride = s.RideShare * interval;
         int first = piece * NodesAPiece;
@@ -95,7 +97,7 @@ internal struct StepNodes<T>
 
     /// <summary>The foot that struck before, over the first piece, counted back from its toe-off.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private void Behind(in StrideNumbers<T> s, T interval)
+    private void Behind(in StrideNumbers<T> s, in T interval)
     {
         Turn<T> waveStep = Turn<T>.Of(interval);
         Turn<T> lobeStep = Turn<T>.Of(s.PushRate * interval);

@@ -48,7 +48,7 @@ internal static class Stride
 
     /// <summary>Loads at a place in a piece.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static (T Pull, T SharedPull) AtPlace<T>(in StrideNumbers<T> stride, T piece, T place)
+    internal static (T Pull, T SharedPull) AtPlace<T>(in StrideNumbers<T> stride, in T piece, in T place)
         where T : struct, IReal<T>
     {
         (T from, T to) = Piece(in stride, piece);
@@ -76,13 +76,13 @@ internal static class Stride
 
     /// <summary>Loads at a place in a piece, and their derivatives by the place [N].</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static NodeLoads<T> WithSlopes<T>(in StrideNumbers<T> stride, T piece, T place)
+    internal static NodeLoads<T> WithSlopes<T>(in StrideNumbers<T> stride, in T piece, in T place)
         where T : struct, IReal<T>
     {
         (T from, T to) = Piece(in stride, piece);
         T length = to - from;
         T phase = T.MultiplyAdd(length, place, from);
-        (T load, T slope) = SlopeAhead(in stride, piece, phase);
+        (T load, T slope) = SlopeAhead(in stride, in piece, phase);
         T share = Share(in stride, phase);
         NodeLoads<T> loads = new(
             load + stride.Drag,
@@ -91,40 +91,46 @@ internal static class Stride
             length * T.MultiplyAdd(slope, share, load * stride.RideShare)
         );
         return T.AnyLess(T.IfLess(0, stride.Overlap, piece, 1), 0.5)
-            ? WithBehind(in stride, in loads, piece, phase)
+            ? WithBehind(in stride, in loads, in piece, phase)
             : loads;
     }
 
-    /// <summary>Derivatives of onPull * pull + onShared * shared by the place [N].</summary>
+    /// <summary>Derivatives of the target by the place, at the place of a top [N].</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static FootJet<T> Derivatives<T>(in StrideNumbers<T> stride, T piece, T place, T onPull, T onShared)
+    internal static void Derivatives<T>(
+        in StrideNumbers<T> stride,
+        in Top<T> top,
+        in Target<T> target,
+        out FootJet<T> jet
+    )
         where T : struct, IReal<T>
     {
+        T piece = top.Piece;
+        (T onPull, T onShared) = target;
         (T from, T to) = Piece(in stride, piece);
         T length = to - from;
-        T phase = T.MultiplyAdd(length, place, from);
+        T phase = T.MultiplyAdd(length, top.Place, from);
         T rides = onShared * stride.RideShare;
-        FootJet<T> jet = JetAhead(in stride, piece, phase);
-        jet = Weighed(in jet, T.MultiplyAdd(onShared, Share(in stride, phase), onPull), rides);
+        FootJet<T> ahead = JetAhead(in stride, in top, phase);
+        FootJet<T> sum = Weighed(in ahead, T.MultiplyAdd(onShared, Share(in stride, phase), onPull), rides);
         if (T.AnyLess(T.IfLess(0, stride.Overlap, piece, 1), 0.5))
         {
             T weight = T.MultiplyAdd(onShared, Share(in stride, phase + stride.StepPhase), onPull);
             FootJet<T> behind = JetBehind(in stride, phase);
             behind = Weighed(in behind, weight, rides);
-            jet.F0 += T.IfLess(piece, 0.5, behind.F0, 0);
-            jet.F1 += T.IfLess(piece, 0.5, behind.F1, 0);
-            jet.F2 += T.IfLess(piece, 0.5, behind.F2, 0);
-            jet.F3 += T.IfLess(piece, 0.5, behind.F3, 0);
-            jet.F4 += T.IfLess(piece, 0.5, behind.F4, 0);
+            sum.F0 += T.IfLess(piece, 0.5, behind.F0, 0);
+            sum.F1 += T.IfLess(piece, 0.5, behind.F1, 0);
+            sum.F2 += T.IfLess(piece, 0.5, behind.F2, 0);
+            sum.F3 += T.IfLess(piece, 0.5, behind.F3, 0);
+            sum.F4 += T.IfLess(piece, 0.5, behind.F4, 0);
         }
 
         T square = length * length;
-        jet.F0 += stride.Drag * T.MultiplyAdd(onShared, 0.5, onPull);
-        jet.F1 *= length;
-        jet.F2 *= square;
-        jet.F3 *= square * length;
-        jet.F4 *= square * square;
-        return jet;
+        jet.F0 = sum.F0 + (stride.Drag * T.MultiplyAdd(onShared, 0.5, onPull));
+        jet.F1 = sum.F1 * length;
+        jet.F2 = sum.F2 * square;
+        jet.F3 = sum.F3 * (square * length);
+        jet.F4 = sum.F4 * (square * square);
     }
 
     /// <summary>Derivatives of a load times its weight, which is linear in the phase.</summary>
@@ -142,9 +148,10 @@ internal static class Stride
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static FootJet<T> JetAhead<T>(in StrideNumbers<T> s, T piece, T phase)
+    private static FootJet<T> JetAhead<T>(in StrideNumbers<T> s, in Top<T> top, T phase)
         where T : struct, IReal<T>
     {
+        T piece = top.Piece;
         T rate = T.IfLess(piece, 1.5, s.BrakingRate, s.PushRate);
         T since = T.IfLess(piece, 1.5, phase, phase - s.BrakingShare);
         T peak = T.IfLess(piece, 1.5, s.Braking, s.Push);
@@ -171,7 +178,7 @@ internal static class Stride
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static (T Load, T Slope) SlopeAhead<T>(in StrideNumbers<T> s, T piece, T phase)
+    private static (T Load, T Slope) SlopeAhead<T>(in StrideNumbers<T> s, in T piece, T phase)
         where T : struct, IReal<T>
     {
         T rate = T.IfLess(piece, 1.5, s.BrakingRate, s.PushRate);
@@ -181,7 +188,7 @@ internal static class Stride
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static NodeLoads<T> WithBehind<T>(in StrideNumbers<T> s, in NodeLoads<T> ahead, T piece, T phase)
+    private static NodeLoads<T> WithBehind<T>(in StrideNumbers<T> s, in NodeLoads<T> ahead, in T piece, T phase)
         where T : struct, IReal<T>
     {
         T left = s.Overlap - phase;

@@ -8,8 +8,7 @@ namespace TreadmillMech.Model;
 /// <param name="Place">The place in it, 0 to 1.</param>
 /// <param name="Low">Lower end of the interval that holds the top; the place itself at the end of a piece.</param>
 /// <param name="Height">Its height [N].</param>
-/// <param name="Curvature">Second derivative by the place [N].</param>
-internal readonly record struct Top<T>(T Piece, T Place, T Low, T Height, T Curvature)
+internal readonly record struct Top<T>(T Piece, T Place, T Low, T Height)
     where T : struct, IReal<T>
 {
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -29,7 +28,6 @@ internal readonly record struct Top<T>(T Piece, T Place, T Low, T Height, T Curv
             T.IfLess(left, right, yes.Piece, no.Piece),
             T.IfLess(left, right, yes.Place, no.Place),
             T.IfLess(left, right, yes.Low, no.Low),
-            T.IfLess(left, right, yes.Height, no.Height),
-            T.IfLess(left, right, yes.Curvature, no.Curvature)
+            T.IfLess(left, right, yes.Height, no.Height)
         );
 }

@@ -42,59 +42,65 @@ internal readonly struct WorstPhases : IPlainSearch
         where T : struct, IReal<T>
     {
         ref StrideNumbers<T> stride = ref Unsafe.As<T, StrideNumbers<T>>(ref MemoryMarshal.GetReference(arguments));
-        Unsafe.SkipInit(out StepNodes<T> nodes);
+        ref StepNodes<T> nodes = ref Aligned.In<StepNodes<T>>(stackalloc byte[Aligned.Size<StepNodes<T>>()]);
         StepNodes<T>.Fill(in stride, ref nodes);
         Doubts<T> doubts = Doubts<T>.Of(in stride);
 
         // The demand on the grip is a sum of pull and shared pull, either way: its factors are the demands of each alone.
         T ratio = stride.TensionRatio;
         Target<T> slips = new(TractionLaws.SlipDemand(1, 0, ratio), TractionLaws.SlipDemand(0, 1, ratio));
-        Top<T> belt = Find(in stride, in nodes, in slips, in doubts);
+        Find(in stride, in nodes, in slips, in doubts, out Top<T> belt, out T curvature);
         Target<T> overruns = new(TractionLaws.OverrunDemand(1, 0, ratio), TractionLaws.OverrunDemand(0, 1, ratio));
-        T worth = doubts.Worth(in nodes, in overruns, belt.Height);
+        T worth = doubts.Worth(in nodes, in overruns, in belt);
         results[BeltOverruns] = 0;
         if (T.AnyLess(0.5, worth))
         {
-            Top<T> overrun = Find(in stride, in nodes, in overruns, in doubts);
+            Find(in stride, in nodes, in overruns, in doubts, out Top<T> overrun, out T backwards);
             worth = T.IfLess(belt.Height, overrun.Height, worth, 0);
             belt = Top<T>.Where(worth, in overrun, in belt);
+            curvature = T.IfLess(0.5, worth, backwards, curvature);
             results[BeltOverruns] = worth;
         }
 
         results[BeltPiece] = belt.Piece;
         results[BeltPlace] = belt.Place;
-        results[BeltCurvature] = belt.Curvature;
+        results[BeltCurvature] = curvature;
         Target<T> pull = new(1, 0);
-        Top<T> most = Find(in stride, in nodes, in pull, in doubts);
+        Find(in stride, in nodes, in pull, in doubts, out Top<T> most, out _);
         results[MostPiece] = most.Piece;
         results[MostPlace] = most.Place;
         pull = new(-1, 0);
-        Top<T> least = Find(in stride, in nodes, in pull, in doubts);
+        Find(in stride, in nodes, in pull, in doubts, out Top<T> least, out _);
         results[LeastPiece] = least.Piece;
         results[LeastPlace] = least.Place;
     }
 
     /// <summary>Highest top of a target, climbed.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static Top<T> Find<T>(
+    internal static void Find<T>(
         in StrideNumbers<T> stride,
         in StepNodes<T> nodes,
         in Target<T> target,
-        in Doubts<T> doubts
+        in Doubts<T> doubts,
+        out Top<T> best,
+        out T curvature
     )
         where T : struct, IReal<T>
     {
-        Scan(in nodes, in target, out Top<T> best, out Top<T> second);
+        Scan(in nodes, in target, out best, out Top<T> second);
         T rivals = T.IfLess(best.Height, second.Height + doubts.OfCubics(in target), 1, 0);
-        Climb(in stride, in target, 1, ref best);
+        T climbing = 1;
+        curvature = 0;
+        Climb(in stride, in target, ref climbing, ref best, ref curvature);
         if (T.AnyLess(0.5, rivals))
         {
-            Climb(in stride, in target, rivals, ref second);
-            second = Top<T>.Higher(in best, in second);
+            climbing = rivals;
+            T other = 0;
+            Climb(in stride, in target, ref climbing, ref second, ref other);
+            rivals = T.IfLess(best.Height, second.Height, rivals, 0);
             best = Top<T>.Where(rivals, in second, in best);
+            curvature = T.IfLess(0.5, rivals, other, curvature);
         }
-
-        return best;
     }
 
     /// <summary>Highest and second highest top by the cubics between the nodes.</summary>
@@ -102,8 +108,9 @@ internal readonly struct WorstPhases : IPlainSearch
     internal static void Scan<T>(in StepNodes<T> nodes, in Target<T> target, out Top<T> best, out Top<T> second)
         where T : struct, IReal<T>
     {
-        best = new(1, Edge, Edge, target.Of(nodes.At(1, 0)).Height, 0);
-        second = new(1, Edge, Edge, Nowhere, 0);
+        // Local copies stay in registers.
+        Top<T> highest = new(1, Edge, Edge, target.Of(nodes.At(1, 0)).Height);
+        Top<T> next = new(1, Edge, Edge, Nowhere);
         for (int piece = nodes.FirstPiece; piece < Stride.Pieces; piece++)
         {
             (T from, T rise) = target.Of(nodes.At(piece, 0));
@@ -115,7 +122,7 @@ internal readonly struct WorstPhases : IPlainSearch
                 T turns = T.IfLess(0, rise, riseThere, 1);
                 if (T.AnyLess(turns, double.Epsilon))
                 {
-                    Take(Between(piece, i, from, rise, to, riseThere, turns), ref best, ref second);
+                    Take(Between(piece, i, from, rise, to, riseThere, turns), ref highest, ref next);
                 }
 
                 (from, rise) = (to, riseThere);
@@ -123,9 +130,12 @@ internal readonly struct WorstPhases : IPlainSearch
 
             if (T.AnyLess(0, rise))
             {
-                Take(new(piece, 1 - Edge, 1 - Edge, T.IfLess(0, rise, from, Nowhere), 0), ref best, ref second);
+                Take(new(piece, 1 - Edge, 1 - Edge, T.IfLess(0, rise, from, Nowhere)), ref highest, ref next);
             }
         }
+
+        best = highest;
+        second = next;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -138,7 +148,7 @@ internal readonly struct WorstPhases : IPlainSearch
     }
 
     /// <summary>Top of the cubic with the heights and slopes of two nodes.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Top<T> Between<T>(int piece, int interval, T from, T rise, T to, T riseThere, T turns)
         where T : struct, IReal<T>
     {
@@ -149,19 +159,26 @@ internal readonly struct WorstPhases : IPlainSearch
         T way = T.Max(0, T.Min(1, rise / (root - square)));
         T height = T.MultiplyAdd(way, T.MultiplyAdd(way, T.MultiplyAdd(way, cube, square), rise), from);
         T low = interval * Interval;
-        return new(piece, T.MultiplyAdd(way, Interval, low), low, T.IfLess(turns, double.Epsilon, height, Nowhere), 0);
+        return new(piece, T.MultiplyAdd(way, Interval, low), low, T.IfLess(turns, double.Epsilon, height, Nowhere));
     }
 
     /// <summary>Climbs from a place near a top to the top, within its interval.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal static void Climb<T>(in StrideNumbers<T> stride, in Target<T> target, T climbing, ref Top<T> top)
+    internal static void Climb<T>(
+        in StrideNumbers<T> stride,
+        in Target<T> target,
+        ref T climbing,
+        ref Top<T> top,
+        ref T curvature
+    )
         where T : struct, IReal<T>
     {
         for (int i = 0; i < MostSteps && T.AnyLess(0.5, climbing); i++)
         {
-            FootJet<T> jet = Stride.Derivatives(in stride, top.Piece, top.Place, target.OnPull, target.OnShared);
-            Top<T> next = Ascent.Step(in jet, in top, out T settled);
+            Stride.Derivatives(in stride, in top, in target, out FootJet<T> jet);
+            Top<T> next = Ascent.Step(in jet, in top, out T bend, out T settled);
             top = Top<T>.Where(climbing, in next, in top);
+            curvature = T.IfLess(0.5, climbing, bend, curvature);
             climbing = T.IfLess(0.5, settled, 0, climbing);
         }
     }

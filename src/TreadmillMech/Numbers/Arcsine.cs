@@ -1,10 +1,8 @@
-using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace TreadmillMech.Numbers;
 
-/// <summary>Arcsine of eight numbers: a polynomial up to one half, lane by lane beyond.</summary>
+/// <summary>Arcsine of numbers side by side: a polynomial up to one half, lane by lane beyond.</summary>
 /// <remarks>
 /// The polynomial leaves 5e-18 of the arcsine (interpolated in Chebyshev's points with sixty digits); with the rounding
 /// the error is below one unit in the last place more than the scalar form's.
@@ -27,38 +25,35 @@ internal static class Arcsine
     private const double A27 = 0.028757851367421566;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal static Vector512<double> Of(Vector512<double> sine) =>
-        Vector512.LessThanOrEqualAll(Vector512.Abs(sine), Vector512.Create(Half)) ? Inside(sine) : Anywhere(sine);
-
-    private static Vector512<double> Inside(Vector512<double> sine)
+    internal static T Of<T>(T sine)
+        where T : struct, ILanes<T>, IReal<T>
     {
-        Vector512<double> square = sine * sine;
-        Vector512<double> sum = Vector512.FusedMultiplyAdd(square, Vector512.Create(A27), Vector512.Create(A25));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A23));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A21));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A19));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A17));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A15));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A13));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A11));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A9));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A7));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A5));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(A3));
-        return Vector512.FusedMultiplyAdd(sine * square, sum, sine);
+        T within = T.NotAbove(T.Abs(sine), Half);
+        ulong rest = LaneFunctions.Outside(within);
+        return rest == 0 ? Inside(sine) : Anywhere(sine, within);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static Vector512<double> Anywhere(Vector512<double> sine)
+    private static T Inside<T>(T sine)
+        where T : struct, ILanes<T>, IReal<T>
     {
-        Vector512<double> within = Vector512.LessThanOrEqual(Vector512.Abs(sine), Vector512.Create(Half));
-        Vector512<double> angle = Inside(sine & within);
-        for (ulong rest = ~within.ExtractMostSignificantBits() & 0xFF; rest != 0; rest &= rest - 1)
-        {
-            int lane = BitOperations.TrailingZeroCount(rest);
-            angle = angle.WithElement(lane, Math.Asin(sine[lane]));
-        }
-
-        return angle;
+        T square = sine * sine;
+        T sum = T.MultiplyAdd(square, A27, A25);
+        sum = T.MultiplyAdd(square, sum, A23);
+        sum = T.MultiplyAdd(square, sum, A21);
+        sum = T.MultiplyAdd(square, sum, A19);
+        sum = T.MultiplyAdd(square, sum, A17);
+        sum = T.MultiplyAdd(square, sum, A15);
+        sum = T.MultiplyAdd(square, sum, A13);
+        sum = T.MultiplyAdd(square, sum, A11);
+        sum = T.MultiplyAdd(square, sum, A9);
+        sum = T.MultiplyAdd(square, sum, A7);
+        sum = T.MultiplyAdd(square, sum, A5);
+        sum = T.MultiplyAdd(square, sum, A3);
+        return T.MultiplyAdd(sine * square, sum, sine);
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static T Anywhere<T>(T sine, T within)
+        where T : struct, ILanes<T>, IReal<T> => LaneFunctions.Others(Inside(sine & within), within, sine, Math.Asin);
 }

@@ -1,17 +1,16 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 
 namespace TreadmillMech.Numbers;
 
-/// <summary>Sine and cosine of pi times a number, for one number and for eight.</summary>
+/// <summary>Sine and cosine of pi times a number, for one number and for several.</summary>
 /// <remarks>
 /// <para>
 /// The number is split into a multiple of one half and a rest of at most one quarter, both exact; the rest goes into
 /// polynomials that leave 1.5e-17 of the sine and 3e-17 of the cosine (interpolated in Chebyshev's points with sixty
 /// digits). With the rounding the error stays below two units in the last place, which a test bounds on the whole domain.
 /// </para>
-/// <para>One and eight take the same steps: the same bits, wherever both have fused multiplication and addition.</para>
+/// <para>One and several take the same steps: the same bits, wherever both have fused multiplication and addition.</para>
 /// </remarks>
 internal static class HalfTurns
 {
@@ -73,59 +72,59 @@ internal static class HalfTurns
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal static (Vector512<double> Sin, Vector512<double> Cos) SinCos(Vector512<double> halfTurns)
-    {
-        Vector512<double> size = Vector512.Abs(halfTurns);
-        return Vector512.LessThanAll(size, Vector512.Create(Largest)) ? Inside(halfTurns) : SinCos(halfTurns, size);
-    }
+    internal static (T Sin, T Cos) SinCos<T>(T halfTurns)
+        where T : struct, ILanes<T>, IReal<T> =>
+        T.AllBelow(T.Abs(halfTurns), Largest) ? Inside(halfTurns) : Anywhere(halfTurns);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Vector512<double> Sin, Vector512<double> Cos) Inside(Vector512<double> halfTurns)
+    private static (T Sin, T Cos) Inside<T>(T halfTurns)
+        where T : struct, ILanes<T>, IReal<T>
     {
-        Vector512<double> shifted = halfTurns + halfTurns + Vector512.Create(Shift);
-        Vector512<double> rest = halfTurns - ((shifted - Vector512.Create(Shift)) * 0.5);
-        Vector512<double> square = rest * rest;
-        Vector512<double> sum = Vector512.FusedMultiplyAdd(square, Vector512.Create(S13), Vector512.Create(S11));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(S9));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(S7));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(S5));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(S3));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(PiRest));
-        Vector512<double> sin = Vector512.FusedMultiplyAdd(rest, Vector512.Create(Math.PI), rest * sum);
-        sum = Vector512.FusedMultiplyAdd(square, Vector512.Create(C14), Vector512.Create(C12));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(C10));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(C8));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(C6));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(C4));
-        sum = Vector512.FusedMultiplyAdd(square, sum, Vector512.Create(C2));
-        Vector512<double> cos = Vector512.FusedMultiplyAdd(square, sum, Vector512<double>.One);
+        T shifted = halfTurns + halfTurns + Shift;
+        T rest = halfTurns - ((shifted - Shift) * 0.5);
+        T square = rest * rest;
+        T sum = T.MultiplyAdd(square, S13, S11);
+        sum = T.MultiplyAdd(square, sum, S9);
+        sum = T.MultiplyAdd(square, sum, S7);
+        sum = T.MultiplyAdd(square, sum, S5);
+        sum = T.MultiplyAdd(square, sum, S3);
+        sum = T.MultiplyAdd(square, sum, PiRest);
+        T sin = T.MultiplyAdd(rest, Math.PI, rest * sum);
+        sum = T.MultiplyAdd(square, C14, C12);
+        sum = T.MultiplyAdd(square, sum, C10);
+        sum = T.MultiplyAdd(square, sum, C8);
+        sum = T.MultiplyAdd(square, sum, C6);
+        sum = T.MultiplyAdd(square, sum, C4);
+        sum = T.MultiplyAdd(square, sum, C2);
+        return Turned(sin, T.MultiplyAdd(square, sum, 1), shifted);
+    }
 
-        Vector512<ulong> quarters = shifted.AsUInt64();
-        Vector512<double> even = Vector512.Equals(quarters & Vector512<ulong>.One, Vector512<ulong>.Zero).AsDouble();
-        Vector512<ulong> second = Vector512.Create(2UL);
-        Vector512<ulong> sinSign = (quarters & second) << 62;
-        Vector512<ulong> cosSign = ((quarters + Vector512<ulong>.One) & second) << 62;
-        return (
-            Vector512.ConditionalSelect(even, sin, cos) ^ sinSign.AsDouble(),
-            Vector512.ConditionalSelect(even, cos, sin) ^ cosSign.AsDouble()
-        );
+    /// <summary>
+    /// By quarters of a turn, in the lowest bits of a number: odd ones exchange sine and cosine; the signs go with the
+    /// second bit.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static (T Sin, T Cos) Turned<T>(T sin, T cos, T quarters)
+        where T : struct, ILanes<T>, IReal<T>
+    {
+        T even = T.Clear(quarters & T.Pattern(1));
+        T sinSign = T.ShiftLeft(quarters & T.Pattern(2), 62);
+        T cosSign = T.ShiftLeft(T.AddBits(quarters, T.Pattern(1)) & T.Pattern(2), 62);
+        return (T.Choose(even, sin, cos) ^ sinSign, T.Choose(even, cos, sin) ^ cosSign);
     }
 
     /// <summary>The same where some lanes are beyond the split.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static (Vector512<double> Sin, Vector512<double> Cos) SinCos(
-        Vector512<double> halfTurns,
-        Vector512<double> size
-    )
+    private static (T Sin, T Cos) Anywhere<T>(T halfTurns)
+        where T : struct, ILanes<T>, IReal<T>
     {
-        Vector512<double> within = Vector512.LessThan(size, Vector512.Create(Largest));
-        (Vector512<double> sin, Vector512<double> cos) = Inside(halfTurns & within);
-        for (ulong rest = ~within.ExtractMostSignificantBits() & 0xFF; rest != 0; rest &= rest - 1)
+        T within = T.Below(T.Abs(halfTurns), Largest);
+        (T sin, T cos) = Inside(halfTurns & within);
+        for (ulong rest = LaneFunctions.Outside(within); rest != 0; rest &= rest - 1)
         {
             int lane = BitOperations.TrailingZeroCount(rest);
             (double s, double c) = double.SinCosPi(halfTurns[lane]);
-            sin = sin.WithElement(lane, s);
-            cos = cos.WithElement(lane, c);
+            (sin, cos) = (sin.With(lane, s), cos.With(lane, c));
         }
 
         return (sin, cos);

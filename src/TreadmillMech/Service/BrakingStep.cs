@@ -53,4 +53,8 @@ public sealed record BrakingStep(Mass Mass, Mass LightestMass, Mass HeaviestMass
             StandsFor((1 - SpreadOfBraking) * usual)
         );
     }
+
+    /// <summary>The mass it stands for, with its band; invariant.</summary>
+    public override string ToString() =>
+        $"stands for {ResultText.Of(Mass)} ({ResultText.Of(LightestMass)} to {ResultText.Of(HeaviestMass)})";
 }

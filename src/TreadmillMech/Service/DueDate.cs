@@ -43,4 +43,10 @@ public sealed partial record DueDate
             return ByUse.Is(out DateOnly use) && use < first ? use : first;
         }
     }
+
+    /// <summary>The day it is due and where that comes from, invariant.</summary>
+    public override string ToString() =>
+        $"due {Day(First)}: trend {Day(ByTrend)}, use {Day(ByUse)}, common practice {Day(CommonPractice.First)} to {Day(CommonPractice.Last)}";
+
+    private static string Day(Answer<DateOnly> day) => day.ToString();
 }

@@ -49,4 +49,8 @@ public sealed partial record Finding
 
     /// <summary>What to do about it; null where there is nothing to do.</summary>
     public NextStep? Next { get; init; }
+
+    /// <summary>What was found, how grave it is, and the limit it was judged by; invariant.</summary>
+    public override string ToString() =>
+        $"{Severity}, {Subject}: {Statement}{(Limit is null ? "" : $" Limit: {Limit.Name}, {Limit}.")}";
 }

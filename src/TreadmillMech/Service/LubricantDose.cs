@@ -49,4 +49,7 @@ public sealed record LubricantDose(Volume Volume, string Basis)
             ? new LubricantDose(Si.Volume.FromSi(full - given), basis)
             : new Shortfall(Reason.NotInRange, "lubricant since the last cleaning", full * 1e6, given * 1e6, "mL");
     }
+
+    /// <summary>The volume and where it comes from, invariant.</summary>
+    public override string ToString() => $"{ResultText.Of(Volume)} ({Basis})";
 }

@@ -26,4 +26,7 @@ public sealed partial record NextStep
         get => field.IsDefault ? [] : field;
         init;
     }
+
+    /// <summary>What to do, and what to expect; the cautions are not in it.</summary>
+    public override string ToString() => $"{Action} Expect: {Expect} Stop at: {StopAt}";
 }

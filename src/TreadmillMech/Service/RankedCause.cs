@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace TreadmillMech.Service;
 
@@ -20,4 +21,8 @@ public sealed partial record RankedCause(
         get => field.IsDefault ? [] : field;
         init;
     }
+
+    /// <summary>The cause with its probability, invariant.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Cause}: {100 * Probability:0} %");
 }

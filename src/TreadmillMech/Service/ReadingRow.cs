@@ -14,4 +14,10 @@ public sealed partial record ReadingRow(
     Figure? AsFound,
     Figure? AsLeft,
     Threshold? Reference
-);
+)
+{
+    /// <summary>The reading as found and as left, invariant.</summary>
+    public override string ToString() => $"{Name}: as found {Told(AsFound)}, as left {Told(AsLeft)}";
+
+    private static string Told(Figure? figure) => figure is null ? "not read" : figure.ToString();
+}

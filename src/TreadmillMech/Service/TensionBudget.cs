@@ -29,4 +29,8 @@ public sealed partial record TensionBudget
 
     /// <summary>What limits the turns, in words.</summary>
     public required string LimitedBy { get; init; }
+
+    /// <summary>The turns that are left, and what limits them; invariant.</summary>
+    public override string ToString() =>
+        $"{new Figure("", TurnsLeft, "turn")} left, limited by {LimitedBy}; {StrainAdded} longer, tension {Tension}";
 }

@@ -68,4 +68,8 @@ public sealed record TrackingAdvice(Side Side, bool Tighten, double FirstTurns, 
 
     private static double InEighths(double turns) =>
         turns > 0 ? Math.Max(Eighth, Math.Round(turns / Eighth) * Eighth) : 0;
+
+    /// <summary>Which bolt, which way and how far; invariant.</summary>
+    public override string ToString() =>
+        $"{(Tighten ? "tighten" : "loosen")} the {(Side == Side.Left ? "left" : "right")} bolt by {new Figure("", FirstTurns, "turn")}, {new Figure("", MostTurns, "turn")} at most";
 }

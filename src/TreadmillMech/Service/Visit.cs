@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TreadmillMech.Parts;
 using TreadmillMech.Service.Events;
 
@@ -66,6 +67,13 @@ public sealed partial record Visit
 
     /// <summary>How the machine is used; null where not known.</summary>
     public Usage? Usage { get; init; }
+
+    /// <summary>Day, number of events and the demand it is tested under, invariant.</summary>
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"visit{(Day is { } day ? $" of {day:O}" : "")}, {Events.Length} events, tested under {TestDemand}"
+        );
 
     private static void NotLater(ImmutableArray<EarlierVisit> visits, DateOnly? day)
     {

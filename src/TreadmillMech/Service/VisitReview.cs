@@ -31,7 +31,7 @@ public static class VisitReview
                     .Select(static d => d.Finding)
                     .Concat(LimitRules.Of(facts))
                     .Concat(RollerRules.Of(facts))
-                    .Concat(SlipRules.Of(facts, budget))
+                    .Concat(SlipRules.Of(facts, budget, causes))
                     .Concat(DeckRules.Of(facts))
                     .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
                     .Concat(SpeedRules.Of(facts))
@@ -58,7 +58,7 @@ public static class VisitReview
             MachineAsLeft = facts.Machine,
             NotTold = [.. QuantityWords.NotTold(facts)],
             MakerFirst = Cautions.MakerFirst,
-            OneMoreReading = [.. Proposals.Of(facts)],
+            OneMoreReading = [.. Proposals.Of(facts, causes)],
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
             OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
         };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace TreadmillMech.Service;
 
@@ -62,4 +63,11 @@ public sealed partial record VisitSheet
 
     /// <summary>A page for the owner: no forces, no probabilities.</summary>
     public required ImmutableArray<string> OwnerPage { get; init; }
+
+    /// <summary>The verdict, and how much is on the sheet; the sheet itself has the cautions.</summary>
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Verdict}: {VerdictText} Findings: {Findings.Length}, next steps: {NextSteps.Length}, warnings: {SafetyNow.Length}."
+        );
 }

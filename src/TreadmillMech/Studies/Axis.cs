@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Model;
 
 namespace TreadmillMech.Studies;
@@ -104,4 +105,8 @@ public sealed class Axis
     /// <exception cref="InvalidOperationException">The inputs have another dimension.</exception>
     public IReadOnlyList<TQuantity> As<TQuantity>()
         where TQuantity : struct => [.. si.Select(value => PhysicalValue.Of(value, Unit).As<TQuantity>())];
+
+    /// <summary>The inputs, how many values, and from where to where; invariant.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Name}, {Count} values, {this[0]} to {this[Count - 1]}");
 }

@@ -23,12 +23,16 @@ public sealed class Batch
     private readonly Scenario scenario;
     private readonly Input[] columns;
     private readonly Output[] outputs;
+    private readonly double[] inputUnits;
+    private readonly double[] outputUnits;
 
-    private Batch(in Scenario scenario, Input[] columns, Output[] outputs)
+    private Batch(in Scenario scenario, Input[] columns, Output[] outputs, double[] inputUnits, double[] outputUnits)
     {
         this.scenario = scenario;
         this.columns = columns;
         this.outputs = outputs;
+        this.inputUnits = inputUnits;
+        this.outputUnits = outputUnits;
     }
 
     /// <summary>The inputs that have a column, in the order of the columns.</summary>
@@ -38,6 +42,12 @@ public sealed class Batch
     public IReadOnlyList<Output> Outputs => outputs;
 
     internal ref readonly Scenario Scenario => ref scenario;
+
+    /// <summary>What a one in a column of inputs is, SI.</summary>
+    internal ReadOnlySpan<double> InputUnits => inputUnits;
+
+    /// <summary>What a one in a column of results is, SI.</summary>
+    internal ReadOnlySpan<double> OutputUnits => outputUnits;
 
     /// <summary>A batch on plain numbers: every input has a number, or a column.</summary>
     /// <param name="others">The inputs that have no column, SI.</param>
@@ -59,6 +69,44 @@ public sealed class Batch
         Scenario given = default;
         (given.Numbers, given.Kinds, given.CanBrake) = (others, kinds, canBrake);
         return Of(in given, columns, outputs);
+    }
+
+    /// <summary>The same batch with a column counted in another unit than SI; converted as it is read, without a copy.</summary>
+    /// <param name="column">An input that has a column.</param>
+    /// <param name="one">What a one in the column stands for, such as a pound.</param>
+    /// <exception cref="ArgumentNullException">The input is null.</exception>
+    /// <exception cref="ArgumentException">The input has no column, or the unit is that of something else.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">What a one stands for is not above zero.</exception>
+    public Batch CountedIn(Input column, PhysicalValue one)
+    {
+        ArgumentNullException.ThrowIfNull(column);
+        double unit = Unit(column.Name, column.Unit, one);
+        return new(
+            in scenario,
+            columns,
+            outputs,
+            With(inputUnits, Array.IndexOf(columns, column), column.Name, unit),
+            outputUnits
+        );
+    }
+
+    /// <summary>The same batch with a column of results counted in another unit than SI; the summary is not touched.</summary>
+    /// <param name="output">A wanted output.</param>
+    /// <param name="one">What a one in the column stands for, such as a pound-force.</param>
+    /// <exception cref="ArgumentNullException">The output is null.</exception>
+    /// <exception cref="ArgumentException">The output is not wanted, or the unit is that of something else.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">What a one stands for is not above zero.</exception>
+    public Batch CountedIn(Output output, PhysicalValue one)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        double unit = Unit(output.Name, output.Unit, one);
+        return new(
+            in scenario,
+            columns,
+            outputs,
+            inputUnits,
+            With(outputUnits, Array.IndexOf(outputs, output), output.Name, unit)
+        );
     }
 
     /// <summary>Runs all rows of columns that lie one after the other in one stretch of memory.</summary>
@@ -165,7 +213,32 @@ public sealed class Batch
             }
         }
 
-        return new Batch(in known, moved, wanted);
+        return new Batch(in known, moved, wanted, Ones(moved.Length), Ones(wanted.Length));
+    }
+
+    private static double[] Ones(int count) => [.. Enumerable.Repeat(1.0, count)];
+
+    private static double Unit(string name, string unit, PhysicalValue one)
+    {
+        double si = Given.Alike(name, unit, one, nameof(one));
+        return si > 0 && double.IsFinite(si)
+            ? si
+            : throw new ArgumentOutOfRangeException(
+                nameof(one),
+                $"{name}: a one cannot stand for {one}; it must be above 0."
+            );
+    }
+
+    private static double[] With(double[] units, int place, string name, double unit)
+    {
+        if (place < 0)
+        {
+            throw new ArgumentException($"{name} has no column in this batch.", nameof(name));
+        }
+
+        double[] changed = [.. units];
+        changed[place] = unit;
+        return changed;
     }
 
     /// <summary>Why an output has an answer in no row; found where it may have one.</summary>

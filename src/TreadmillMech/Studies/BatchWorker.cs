@@ -1,65 +1,46 @@
-using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
-using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Studies;
 
-/// <summary>One thread's share of a batch: rows in tiles that stay in the cache, eight rows side by side.</summary>
+/// <summary>One thread's share of a batch: rows in tiles that stay in the cache.</summary>
 internal sealed unsafe class BatchWorker : IDisposable
 {
     internal static readonly int Statuses = Enum.GetValues<RowStatus>().Length;
 
-    private const int RowsATile = 256;
+    private const int RowsATile = RowKernel.Tile;
 
     // Results beyond this many bytes go past the caches.
     private const long PastCaches = 16L << 20;
-    private const nuint Line = 64;
+    private const nuint Line = RowKernel.Line;
 
-    private readonly Batch batch;
-    private readonly RowRules rules;
+    private readonly RowKernel kernel;
     private readonly double* tile;
     private readonly double* tileStatus;
-    private readonly double* from;
-    private readonly double* to;
-    private Scenario one;
-    private MachineNumbers<Lanes> machine;
-    private OutputNumbers<Lanes> output;
-    private MachineNumbers<Lanes> usual;
+    private readonly double[] units;
+    private readonly bool otherUnits;
     private RankedBins?[]? collected;
 
     internal BatchWorker(Batch batch, BatchOptions options)
     {
-        this.batch = batch;
-        rules = new(in batch.Scenario, batch.Outputs);
+        kernel = RowKernel.Of(in batch.Scenario, [.. batch.Columns], batch.InputUnits, [.. batch.Outputs]);
         Tallies = NewTallies(batch, options);
-        one = batch.Scenario;
-        usual = one.Numbers.Lift<Lanes>();
-        machine = usual;
+        units = [.. batch.OutputUnits];
+        otherUnits = Array.Exists(units, unit => unit != 1);
         int outputs = batch.Outputs.Count;
         tile = (double*)NativeMemory.AlignedAlloc((nuint)((outputs + 1) * RowsATile * sizeof(double)), Line);
         tileStatus = tile + (outputs * RowsATile);
-        int columns = batch.Columns.Count;
-        from = (double*)NativeMemory.AlignedAlloc((nuint)(2 * columns * sizeof(double)), Line);
-        to = from + columns;
-        for (int i = 0; i < columns; i++)
-        {
-            (from[i], to[i]) = (batch.Columns[i].Range.From, batch.Columns[i].Range.To);
-        }
     }
 
     internal ColumnTally[] Tallies { get; }
 
     internal long[] Counts { get; } = new long[Statuses];
 
-    // Without registers of 256 bits eight at a time are slower than one.
-    private static bool SideBySide => Vector256.IsHardwareAccelerated;
-
     public void Dispose()
     {
         NativeMemory.AlignedFree(tile);
-        NativeMemory.AlignedFree(from);
+        kernel.Dispose();
     }
 
     internal static ColumnTally[] NewTallies(Batch batch, BatchOptions options) =>
@@ -80,15 +61,14 @@ internal sealed unsafe class BatchWorker : IDisposable
         for (int row = first; row < end; row += RowsATile)
         {
             int rows = Math.Min(RowsATile, end - row);
-            if (work.Pass == BatchPass.Evaluate || work.Results.Length == 0)
-            {
-                Evaluate(in work, row, rows);
-            }
-
+            bool answered =
+                (work.Pass == BatchPass.Collect && !Again(in work))
+                || kernel.Run(work.Inputs, row, rows, tile, tileStatus);
             if (work.Pass == BatchPass.Evaluate)
             {
                 Tally(in work, row, rows, spreads);
                 Write(in work, row, rows);
+                Count(in work, row, rows, answered);
             }
             else
             {
@@ -100,21 +80,23 @@ internal sealed unsafe class BatchWorker : IDisposable
     private static double Si(Output output, PhysicalValue value) =>
         Given.Alike(output.Name, output.Unit, value, nameof(Limit));
 
+    // Where the results were not stored, or are not in SI units, they are computed once more.
+    private bool Again(in BatchWork work) => work.Results.Length == 0 || otherUnits;
+
     private void Keep(in BatchWork work, int row, int rows)
     {
         for (int i = 0; i < Tallies.Length; i++)
         {
-            ReadOnlySpan<double> values =
-                work.Results.Length == 0
-                    ? new(tile + (i * RowsATile), rows)
-                    : new((double*)work.Results[i] + row, rows);
+            ReadOnlySpan<double> values = Again(in work)
+                ? new(tile + (i * RowsATile), rows)
+                : new((double*)work.Results[i] + row, rows);
             collected![i]?.Keep(values);
         }
     }
 
     private void Tally(in BatchWork work, int row, int rows, Span<Spread> spreads)
     {
-        int padded = (rows + Lanes.Count - 1) / Lanes.Count * Lanes.Count;
+        int padded = (rows + ColumnTally.Together - 1) / ColumnTally.Together * ColumnTally.Together;
         for (int i = 0; i < Tallies.Length; i++)
         {
             double* values = tile + (i * RowsATile);
@@ -128,15 +110,31 @@ internal sealed unsafe class BatchWorker : IDisposable
         bool past = (long)work.Rows * work.Results.Length * sizeof(double) > PastCaches;
         for (int i = 0; i < work.Results.Length; i++)
         {
-            Copy(tile + (i * RowsATile), (double*)work.Results[i] + row, rows, past);
+            double* values = tile + (i * RowsATile);
+            for (int k = 0; units[i] != 1 && k < rows; k++)
+            {
+                values[k] /= units[i];
+            }
+
+            Copy(values, (double*)work.Results[i] + row, rows, past);
+        }
+    }
+
+    private void Count(in BatchWork work, int row, int rows, bool answered)
+    {
+        Span<RowStatus> statuses = work.Statuses == 0 ? default : new((RowStatus*)work.Statuses + row, rows);
+        if (answered)
+        {
+            Counts[(int)RowStatus.Answered] += rows;
+            statuses.Clear();
+            return;
         }
 
-        RowStatus* statuses = work.Statuses == 0 ? null : (RowStatus*)work.Statuses + row;
         for (int i = 0; i < rows; i++)
         {
             int status = (int)tileStatus[i];
             Counts[status]++;
-            if (statuses is not null)
+            if (!statuses.IsEmpty)
             {
                 statuses[i] = (RowStatus)status;
             }
@@ -153,7 +151,7 @@ internal sealed unsafe class BatchWorker : IDisposable
                 target[i] = values[i];
             }
 
-            for (; i + Lanes.Count <= rows; i += Lanes.Count)
+            for (; i + Vector512<double>.Count <= rows; i += Vector512<double>.Count)
             {
                 Vector512.StoreAlignedNonTemporal(Vector512.Load(values + i), target + i);
             }
@@ -165,7 +163,7 @@ internal sealed unsafe class BatchWorker : IDisposable
                 target[i] = values[i];
             }
 
-            for (; i + 4 <= rows; i += 4)
+            for (; i + Vector256<double>.Count <= rows; i += Vector256<double>.Count)
             {
                 Vector256.StoreAlignedNonTemporal(Vector256.Load(values + i), target + i);
             }
@@ -173,124 +171,4 @@ internal sealed unsafe class BatchWorker : IDisposable
 
         new ReadOnlySpan<double>(values + i, rows - i).CopyTo(new(target + i, rows - i));
     }
-
-    private void Evaluate(in BatchWork work, int row, int rows)
-    {
-        if (SideBySide)
-        {
-            for (int i = 0; i < rows; i += Lanes.Count)
-            {
-                Eight(in work, row + i, Math.Min(Lanes.Count, rows - i), i);
-            }
-        }
-        else
-        {
-            for (int i = 0; i < rows; i++)
-            {
-                One(in work, row + i, i);
-            }
-        }
-    }
-
-    /// <summary>Eight rows, or fewer at the end, where the last one stands in for those that are not there.</summary>
-    private void Eight(in BatchWork work, int row, int rows, int place)
-    {
-        Vector512<double> status = Vector512<double>.Zero;
-        Span<Lanes> fields = machine.AsSpan();
-        Span<Lanes> stands = usual.AsSpan();
-        for (int i = 0; i < work.Inputs.Length; i++)
-        {
-            double* column = (double*)work.Inputs[i] + row;
-            Vector512<double> value = rows == Lanes.Count ? Vector512.Load(column) : Padded(column, rows);
-            Vector512<double> number = Vector512.Equals(value, value);
-            Vector512<double> within =
-                Vector512.GreaterThanOrEqual(value, Vector512.Create(from[i]))
-                & Vector512.LessThanOrEqual(value, Vector512.Create(to[i]));
-            Vector512<double> why = Vector512.ConditionalSelect(
-                number,
-                Vector512.Create((double)RowStatus.OutOfRange),
-                Vector512.Create((double)RowStatus.NotANumber)
-            );
-            status = Vector512.ConditionalSelect(First(status) & ~within, why, status);
-            int field = batch.Columns[i].Index;
-            fields[field] = new(Vector512.ConditionalSelect(within, value, stands[field].Vector));
-        }
-
-        OperatingPointModel.Run(in machine, in one.Kinds, out output);
-        Vector512<double> given = status;
-        Vector512<double> none = Vector512.Create(double.NaN);
-        for (int i = 0; i < Tallies.Length; i++)
-        {
-            Vector512<double> why = Vector512.ConditionalSelect(
-                First(given),
-                rules.Status(i, in machine, in output),
-                given
-            );
-            Vector512<double> answer = NumbersAccess.At(in output, batch.Outputs[i].Index).Vector;
-            Vector512.Store(Vector512.ConditionalSelect(First(why), answer, none), tile + (i * RowsATile) + place);
-            status = Vector512.ConditionalSelect(First(status), why, status);
-        }
-
-        Vector512.Store(status, tileStatus + place);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> First(Vector512<double> status) =>
-        Vector512.Equals(status, Vector512<double>.Zero);
-
-    private static Vector512<double> Padded(double* column, int rows)
-    {
-        Vector512<double> value = Vector512.Create(column[rows - 1]);
-        for (int k = 0; k < rows; k++)
-        {
-            value = value.WithElement(k, column[k]);
-        }
-
-        return value;
-    }
-
-    /// <summary>One row on plain numbers.</summary>
-    private void One(in BatchWork work, int row, int place)
-    {
-        RowStatus status = RowStatus.Answered;
-        Span<Real> fields = one.Numbers.AsSpan();
-        for (int i = 0; i < work.Inputs.Length; i++)
-        {
-            double value = ((double*)work.Inputs[i])[row];
-            bool within = value >= from[i] && value <= to[i];
-            if (!within && status == RowStatus.Answered)
-            {
-                status = double.IsNaN(value) ? RowStatus.NotANumber : RowStatus.OutOfRange;
-            }
-
-            int field = batch.Columns[i].Index;
-            fields[field] = within ? value : usual.AsSpan()[field][0];
-        }
-
-        OperatingPoint point = OperatingPoint.Of(in one);
-        RowStatus given = status;
-        for (int i = 0; i < Tallies.Length; i++)
-        {
-            Answer<double> answer = point.Number(batch.Outputs[i]);
-            bool there = given == RowStatus.Answered && answer.Found;
-            tile[(i * RowsATile) + place] = there ? answer.Value : double.NaN;
-            if (status == RowStatus.Answered && !there)
-            {
-                status = Why(answer.Missing);
-            }
-        }
-
-        tileStatus[place] = (double)status;
-    }
-
-    private static RowStatus Why(Shortfall missing) =>
-        missing.Why switch
-        {
-            Reason.SlackBelt => RowStatus.SlackBelt,
-            Reason.PartsOverlap => RowStatus.PartsOverlap,
-            Reason.DriveCannotBrake => RowStatus.DriveCannotBrake,
-            Reason.MotorCannotReachSpeed => RowStatus.MotorCannotReachSpeed,
-            Reason.CurrentLimit => RowStatus.CurrentLimit,
-            _ => missing.About == Inputs.StrikePosition.Name ? RowStatus.OutOfRange : RowStatus.NoNumber,
-        };
 }

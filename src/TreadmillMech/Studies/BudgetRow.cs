@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace TreadmillMech.Studies;
@@ -10,9 +11,12 @@ namespace TreadmillMech.Studies;
 /// Its share of the squared standard uncertainty. The shares add up to one; correlations can make one negative: with it the
 /// others cancel.
 /// </param>
-public sealed record BudgetRow(
-    UncertainInput Input,
-    PhysicalValue Sensitivity,
-    PhysicalValue Contribution,
-    Ratio Share
-);
+public sealed record BudgetRow(UncertainInput Input, PhysicalValue Sensitivity, PhysicalValue Contribution, Ratio Share)
+{
+    /// <summary>The input, what it contributes, and its share; invariant.</summary>
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Input.Name}: contributes {Contribution}, {100 * TreadmillMech.Si.Ratio.ToSi(Share):0.#} % of the variance"
+        );
+}

@@ -7,6 +7,9 @@ namespace TreadmillMech.Studies;
 /// <summary>What is told about one output over rows: extremes, counts at limits, bins, ranked rows.</summary>
 internal sealed class ColumnTally
 {
+    /// <summary>Rows that are summed side by side.</summary>
+    internal const int Together = 8;
+
     private readonly double[] limits;
     private readonly long[] below;
     private readonly long[] above;
@@ -70,63 +73,78 @@ internal sealed class ColumnTally
     /// <summary>Adds the rows of a tile, a multiple of eight with NaN where there is no answer.</summary>
     internal Spread Add(ReadOnlySpan<double> tile, long firstRow)
     {
-        ReadOnlySpan<Vector512<double>> eights = MemoryMarshal.Cast<double, Vector512<double>>(tile);
-        Vector512<double> sum = default;
-        Vector512<double> count = default;
-        Vector512<double> least = Vector512.Create(double.PositiveInfinity);
-        Vector512<double> most = Vector512.Create(double.NegativeInfinity);
-        foreach (Vector512<double> value in eights)
+        // Eight sums side by side, in one order for every register width.
+        ReadOnlySpan<Vector256<double>> fours = MemoryMarshal.Cast<double, Vector256<double>>(tile);
+        Vector256<double> low = default;
+        Vector256<double> high = default;
+        Vector256<double> count = default;
+        FourLanes least = Least;
+        FourLanes most = Most;
+        for (int i = 0; i + 1 < fours.Length; i += 2)
         {
-            Vector512<double> there = Vector512.Equals(value, value);
-            sum += value & there;
-            count += Vector512<double>.One & there;
-            least = Vector512.ConditionalSelect(Vector512.LessThan(value, least), value, least);
-            most = Vector512.ConditionalSelect(Vector512.GreaterThan(value, most), value, most);
+            count += One(fours[i]) + One(fours[i + 1]);
+            low += Number(fours[i]);
+            high += Number(fours[i + 1]);
+            // What is no number changes neither.
+            least = FourLanes.Min(new(fours[i + 1]), FourLanes.Min(new(fours[i]), least));
+            most = FourLanes.Max(FourLanes.Max(most, new(fours[i])), new(fours[i + 1]));
         }
 
-        long answered = (long)Sum(count);
+        long answered = (long)Sum(count, default);
         if (answered == 0)
         {
             return default;
         }
 
-        double mean = Sum(sum) / answered;
-        for (int i = 0; i < Lanes.Count; i++)
+        double mean = Sum(low, high) / answered;
+        for (int i = 0; i < FourLanes.Count; i++)
         {
             (Least, Most) = (Math.Min(Least, least[i]), Math.Max(Most, most[i]));
         }
 
-        Vector512<double> squares = default;
-        foreach (Vector512<double> value in eights)
+        (low, high) = (default, default);
+        Vector256<double> middle = Vector256.Create(mean);
+        for (int i = 0; i + 1 < fours.Length; i += 2)
         {
-            Vector512<double> apart = (value - Vector512.Create(mean)) & Vector512.Equals(value, value);
-            squares += apart * apart;
+            low += Square(fours[i], middle);
+            high += Square(fours[i + 1], middle);
         }
 
-        Count(eights);
+        Count(fours);
         Bin(tile);
         Rank(tile, firstRow);
-        return new(answered, mean, Sum(squares));
+        return new(answered, mean, Sum(low, high));
     }
 
-    // One order for every register width.
-    private static double Sum(Vector512<double> v) => (v[0] + v[1] + (v[2] + v[3])) + (v[4] + v[5] + (v[6] + v[7]));
+    private static Vector256<double> Number(Vector256<double> value) => value & Vector256.Equals(value, value);
 
-    private void Count(ReadOnlySpan<Vector512<double>> eights)
+    private static Vector256<double> One(Vector256<double> value) =>
+        Vector256<double>.One & Vector256.Equals(value, value);
+
+    private static Vector256<double> Square(Vector256<double> value, Vector256<double> mean)
+    {
+        Vector256<double> apart = Number(value - mean);
+        return apart * apart;
+    }
+
+    private static double Sum(Vector256<double> low, Vector256<double> high) =>
+        (low[0] + low[1] + (low[2] + low[3])) + (high[0] + high[1] + (high[2] + high[3]));
+
+    private void Count(ReadOnlySpan<Vector256<double>> fours)
     {
         for (int i = 0; i < limits.Length; i++)
         {
-            Vector512<double> limit = Vector512.Create(limits[i]);
-            Vector512<double> under = default;
-            Vector512<double> over = default;
-            foreach (Vector512<double> value in eights)
+            Vector256<double> limit = Vector256.Create(limits[i]);
+            Vector256<double> under = default;
+            Vector256<double> over = default;
+            foreach (Vector256<double> value in fours)
             {
-                under += Vector512<double>.One & Vector512.LessThan(value, limit);
-                over += Vector512<double>.One & Vector512.GreaterThan(value, limit);
+                under += Vector256<double>.One & Vector256.LessThan(value, limit);
+                over += Vector256<double>.One & Vector256.GreaterThan(value, limit);
             }
 
-            below[i] += (long)Sum(under);
-            above[i] += (long)Sum(over);
+            below[i] += (long)Sum(under, default);
+            above[i] += (long)Sum(over, default);
         }
     }
 

@@ -24,12 +24,5 @@ internal sealed class FunctionTrials<TMeasurement>(TMeasurement measurement) : T
 
     internal override Lanes Slopes(ReadOnlySpan<Dual<Lanes>> inputs) => measurement.Evaluate(inputs).Slope;
 
-    internal override void Eight(ReadOnlySpan<Lanes> inputs, Span<double> results)
-    {
-        Lanes result = measurement.Evaluate(inputs);
-        for (int k = 0; k < Lanes.Count; k++)
-        {
-            results[k] = double.IsFinite(result[k]) ? result[k] : double.NaN;
-        }
-    }
+    internal override TrialTile Tile() => new FunctionTile<TMeasurement>(measurement);
 }

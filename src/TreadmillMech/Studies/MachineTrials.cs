@@ -1,4 +1,3 @@
-using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
@@ -10,16 +9,14 @@ internal sealed class MachineTrials : Trials
     private readonly Scenario scenario;
     private readonly Output output;
     private readonly Input[] moved;
-    private readonly RowRules rules;
-    private readonly MachineNumbers<Lanes> estimates;
+    private readonly double[] ones;
 
     private MachineTrials(in Scenario scenario, Output output, Input[] inputs)
     {
         this.scenario = scenario;
         this.output = output;
         moved = inputs;
-        rules = new(in scenario, [output]);
-        estimates = scenario.Numbers.Lift<Lanes>();
+        ones = [.. inputs.Select(_ => 1.0)];
     }
 
     internal override string Name => output.Name;
@@ -78,25 +75,5 @@ internal sealed class MachineTrials : Trials
         return outputs.AsSpan()[output.Index].Slope;
     }
 
-    internal override void Eight(ReadOnlySpan<Lanes> inputs, Span<double> results)
-    {
-        MachineNumbers<Lanes> numbers = estimates;
-        Vector512<double> permitted = Vector512<double>.AllBitsSet;
-        for (int i = 0; i < inputs.Length; i++)
-        {
-            Bounds range = moved[i].Range;
-            permitted &= ~Lanes.Less(inputs[i], range.From) & ~Lanes.Less(range.To, inputs[i]);
-            numbers.AsSpan()[moved[i].Index] = inputs[i];
-        }
-
-        OperatingPointModel.Run(in numbers, in scenario.Kinds, out OutputNumbers<Lanes> outputs);
-        Vector512<double> answered = permitted & Vector512.Equals(rules.Status(0, in numbers, in outputs), default);
-        Vector512
-            .ConditionalSelect(
-                answered,
-                NumbersAccess.At(in outputs, output.Index).Vector,
-                Vector512.Create(double.NaN)
-            )
-            .CopyTo(results);
-    }
+    internal override TrialTile Tile() => new MachineTile(RowKernel.Of(in scenario, moved, ones, [output]));
 }

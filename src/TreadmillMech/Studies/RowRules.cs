@@ -1,12 +1,11 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Studies;
 
 /// <summary>
-/// When an output of eight cases has a number: the rules of <see cref="OperatingPoint"/>, which a test compares.
+/// When an output of cases side by side has a number: the rules of <see cref="OperatingPoint"/>, which a test compares.
 /// </summary>
 internal sealed class RowRules
 {
@@ -18,57 +17,76 @@ internal sealed class RowRules
     private const ulong Motor = 32;
     private const ulong Peak = 64;
 
-    private readonly int[] outputs;
     private readonly ulong[] rules;
+    private readonly int[] ruleOf;
     private readonly bool[] known;
     private readonly bool canBrake;
 
     internal RowRules(in Scenario scenario, IReadOnlyList<Output> wanted)
     {
-        outputs = [.. wanted.Select(output => output.Index)];
-        rules = [.. wanted.Select(Of)];
+        ulong[] all = [.. wanted.Select(Of)];
+        rules = [.. all.Distinct()];
+        ruleOf = [.. all.Select(rule => Array.IndexOf(rules, rule))];
         ulong unknown = scenario.Unknown;
         known = [.. Outputs.All.Select(output => (output.Needs & unknown) == 0)];
         canBrake = scenario.CanBrake;
     }
 
-    /// <summary>Status of one wanted output in each of eight cases.</summary>
-    internal Vector512<double> Status(int wanted, in MachineNumbers<Lanes> x, in OutputNumbers<Lanes> y)
+    /// <summary>How many different rules the wanted outputs have.</summary>
+    internal int Count => rules.Length;
+
+    /// <summary>Status by each of the different rules in each case, finite numbers or not.</summary>
+    internal unsafe void Fill<T>(in MachineNumbers<T> x, in OutputNumbers<T> y, T* statuses)
+        where T : unmanaged, ILanes<T>, IReal<T>
     {
-        ulong rule = rules[wanted];
-        Lanes value = NumbersAccess.At(in y, outputs[wanted]);
-        Vector512<double> status = Vector512<double>.Zero;
+        for (int i = 0; i < rules.Length; i++)
+        {
+            statuses[i] = By(rules[i], in x, in y);
+        }
+    }
+
+    /// <summary>Status of one wanted output in each case.</summary>
+    internal unsafe T Of<T>(int wanted, T* statuses, T value)
+        where T : unmanaged, ILanes<T>, IReal<T>
+    {
+        T status = statuses[ruleOf[wanted]];
+        return Where(T.Clear(status) & ~T.Finite(value), RowStatus.NoNumber, status);
+    }
+
+    private T By<T>(ulong rule, in MachineNumbers<T> x, in OutputNumbers<T> y)
+        where T : unmanaged, ILanes<T>, IReal<T>
+    {
+        T status = default;
         if ((rule & Motor) != 0)
         {
             status = OfMotor(rule, in x, in y);
         }
         else if ((rule & DriveBelt) != 0)
         {
-            Lanes gap = x.PulleyCentreDistance - (0.5 * (x.MotorPulleyDiameter + x.RollerPulleyDiameter));
-            status = Where(Lanes.NotLess(0, gap), RowStatus.PartsOverlap, status);
+            T gap = x.PulleyCentreDistance - (0.5 * (x.MotorPulleyDiameter + x.RollerPulleyDiameter));
+            status = Where(T.NotAbove(gap, 0), RowStatus.PartsOverlap, status);
         }
         else if ((rule & Tension) != 0)
         {
-            status = Where(Lanes.Less(y.TensionNow, 0), RowStatus.SlackBelt, status);
+            status = Where(T.Below(y.TensionNow, 0), RowStatus.SlackBelt, status);
         }
 
         if ((rule & Placed) != 0)
         {
-            status = Where(Lanes.Less(x.CentreDistance, x.StrikePosition), RowStatus.OutOfRange, status);
+            status = Where(T.Below(x.CentreDistance, x.StrikePosition), RowStatus.OutOfRange, status);
         }
 
         if ((rule & Taut) != 0 && known[Outputs.SlackTension.Index])
         {
-            status = Where(Lanes.Less(y.SlackTension, y.CentrifugalTension), RowStatus.SlackBelt, status);
+            status = Where(T.Below(y.SlackTension, y.CentrifugalTension), RowStatus.SlackBelt, status);
         }
 
         if ((rule & Margin) != 0)
         {
-            status = Where(Lanes.NotLess(y.CentrifugalTension, y.TensionNow), RowStatus.SlackBelt, status);
+            status = Where(T.NotAbove(y.TensionNow, y.CentrifugalTension), RowStatus.SlackBelt, status);
         }
 
-        Vector512<double> none = Vector512.Equals(status, Vector512<double>.Zero);
-        return Where(none & ~Lanes.Finite(value), RowStatus.NoNumber, status);
+        return status;
     }
 
     private static ulong Of(Output output)
@@ -115,30 +133,31 @@ internal sealed class RowRules
     }
 
     /// <summary>The last rule that holds is the first to be told.</summary>
-    private Vector512<double> OfMotor(ulong rule, in MachineNumbers<Lanes> x, in OutputNumbers<Lanes> y)
+    private T OfMotor<T>(ulong rule, in MachineNumbers<T> x, in OutputNumbers<T> y)
+        where T : unmanaged, ILanes<T>, IReal<T>
     {
-        Vector512<double> status = Vector512<double>.Zero;
+        T status = default;
         if (known[Outputs.MeanCurrent.Index])
         {
-            status = Where(Lanes.Less(x.MotorCurrentLimit, y.MeanCurrent), RowStatus.CurrentLimit, status);
+            status = Where(T.Below(x.MotorCurrentLimit, y.MeanCurrent), RowStatus.CurrentLimit, status);
         }
 
         if (known[Outputs.MotorVoltage.Index])
         {
-            status = Where(Lanes.Less(x.MotorVoltageLimit, y.MotorVoltage), RowStatus.MotorCannotReachSpeed, status);
+            status = Where(T.Below(x.MotorVoltageLimit, y.MotorVoltage), RowStatus.MotorCannotReachSpeed, status);
         }
 
         if (!canBrake && known[Outputs.MotorTorque.Index])
         {
-            status = Where(Lanes.Less(y.MotorTorque, -x.MotorFrictionTorque), RowStatus.DriveCannotBrake, status);
+            status = Where(T.Below(y.MotorTorque, -x.MotorFrictionTorque), RowStatus.DriveCannotBrake, status);
         }
 
         return (rule & Peak) != 0 && known[Outputs.PeakCurrent.Index]
-            ? Where(Lanes.Less(x.MotorCurrentLimit, y.PeakCurrent), RowStatus.CurrentLimit, status)
+            ? Where(T.Below(x.MotorCurrentLimit, y.PeakCurrent), RowStatus.CurrentLimit, status)
             : status;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Where(Vector512<double> holds, RowStatus status, Vector512<double> otherwise) =>
-        Vector512.ConditionalSelect(holds, Vector512.Create((double)status), otherwise);
+    private static T Where<T>(T holds, RowStatus status, T otherwise)
+        where T : unmanaged, ILanes<T>, IReal<T> => T.Choose(holds, (double)status, otherwise);
 }

@@ -1,5 +1,3 @@
-using TreadmillMech.Numbers;
-
 namespace TreadmillMech.Studies;
 
 /// <summary>Monte Carlo: draws of the inputs, the result of each, and what their order says.</summary>
@@ -26,6 +24,7 @@ internal static class Sampling
         double[] results = new double[draws];
         int blocks = (draws + DrawsABlock - 1) / DrawsABlock;
         LaneStream[] streams = LaneStream.Of(seed, blocks);
+        using DrawnTiles tiles = new(trials, set);
         Blocks.Run(
             blocks,
             set.Options.MostThreads,
@@ -33,7 +32,9 @@ internal static class Sampling
             block =>
             {
                 int from = block * DrawsABlock;
-                Fill(trials, set, streams[block], results.AsSpan(from, Math.Min(DrawsABlock, draws - from)));
+                DrawnTile tile = tiles.Take();
+                Fill(tile, streams[block], results.AsSpan(from, Math.Min(DrawsABlock, draws - from)));
+                tiles.Leave(tile);
             },
             cancellation
         );
@@ -57,16 +58,13 @@ internal static class Sampling
         return 0.5 * Math.Pow(10, rounded >= Math.Pow(10, digits) ? power + 1 : power);
     }
 
-    private static void Fill(Trials trials, UncertainSet set, LaneStream random, Span<double> results)
+    private static void Fill(DrawnTile tile, LaneStream random, Span<double> results)
     {
-        Drawing drawing = new(set);
-        Lanes[] inputs = new Lanes[set.Inputs.Length];
-        Span<double> eight = stackalloc double[Lanes.Count];
-        for (int from = 0; from < results.Length; from += Lanes.Count)
+        for (int from = 0; from < results.Length; from += RowKernel.Tile)
         {
-            drawing.Next(ref random, inputs);
-            trials.Eight(inputs, eight);
-            eight[..Math.Min(Lanes.Count, results.Length - from)].CopyTo(results[from..]);
+            Span<double> some = results[from..Math.Min(results.Length, from + RowKernel.Tile)];
+            tile.Drawing.Fill(ref random, some.Length);
+            tile.Trials.Run(tile.Drawing.Columns, some);
         }
     }
 
@@ -75,11 +73,12 @@ internal static class Sampling
         Moments whole = Moments.Of(answered);
         double[,] parts = new double[4, Parts];
         int length = answered.Length / Parts;
+        double[] room = new double[answered.Length];
         for (int part = 0; part < Parts; part++)
         {
-            double[] some = answered.AsSpan(part * length, length).ToArray();
+            Span<double> some = answered.AsSpan(part * length, length);
             (parts[0, part], parts[1, part]) = Moments.Of(some);
-            Array.Sort(some);
+            Sorting.Sort(some, room);
             (parts[2, part], parts[3, part]) = Order.Symmetric(some, options.Coverage);
         }
 
@@ -90,7 +89,7 @@ internal static class Sampling
             Error(3),
             PhysicalValue.Of(Tolerance(whole.Deviation, options.SignificantDigits), trials.Unit)
         );
-        Array.Sort(answered);
+        Sorting.Sort(answered, room);
         return new(trials.Name, trials.Unit, options.Coverage, draws, answered, whole, convergence);
 
         PhysicalValue Error(int row)

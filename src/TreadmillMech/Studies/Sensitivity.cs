@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
@@ -50,6 +51,17 @@ public sealed class Sensitivity
             Given.Row(input);
             return Rows.First(row => row.Input == input);
         }
+    }
+
+    /// <summary>The output and the inputs that matter most, with their elasticities; invariant.</summary>
+    public override string ToString()
+    {
+        IEnumerable<string> most = Rows.Where(static row => row.Elasticity.Found)
+            .Take(5)
+            .Select(static row =>
+                string.Create(CultureInfo.InvariantCulture, $"{row.Input.Name} {row.Elasticity.Value:+0.00;-0.00;0}")
+            );
+        return $"{Output.Name} {Value}: {string.Join(", ", most)}";
     }
 
     internal static Answer<Sensitivity> Of(in Scenario scenario, Output output)

@@ -87,6 +87,10 @@ public sealed class SensitivityRow
             : PhysicalValue.Of(number * (number < 0 ? left : right), output.Unit);
     }
 
+    /// <summary>The input with derivative and elasticity; invariant.</summary>
+    public override string ToString() =>
+        $"{Input.Name}: derivative {Derivative}, elasticity {((IShortText)Elasticity).Short}";
+
     private Answer<PhysicalValue> Give(double slope) =>
         missing.Why == Reason.Found ? PhysicalValue.Of(slope, Unit) : missing;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Model;
 
 namespace TreadmillMech.Studies;
@@ -49,6 +50,20 @@ public sealed class Series
         }
 
         return answers;
+    }
+
+    /// <summary>The output, its extremes, and how many rows have no answer; invariant.</summary>
+    public override string ToString()
+    {
+        double[] found = [.. si.Where(static number => !double.IsNaN(number))];
+        string range =
+            found.Length == 0
+                ? ""
+                : $", {PhysicalValue.Of(found.Min(), Unit)} to {PhysicalValue.Of(found.Max(), Unit)}";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Output.Name}, {si.Length} rows{range}, {si.Length - found.Length} without an answer"
+        );
     }
 
     internal void Fill(int row, in OperatingPoint point)

@@ -305,4 +305,7 @@ public sealed class Study
 
     private static Answer<TResult> Ask<TResult>(Answer<Trials> trials, Func<Trials, Answer<TResult>> question)
         where TResult : notnull => trials.Is(out Trials? ready) ? question(ready) : trials.Missing;
+
+    /// <summary>The operating point in words, invariant.</summary>
+    public override string ToString() => Point.ToString();
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TreadmillMech.Model;
 
 namespace TreadmillMech.Studies;
@@ -63,6 +64,13 @@ public sealed class Sweep
 
         return OperatingPoint.Of(in one);
     }
+
+    /// <summary>The axes, the rows and the outputs; invariant.</summary>
+    public override string ToString() =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{First}{(Second is null ? "" : $"; {Second}")}: {Rows} rows of {string.Join(", ", series.Select(static one => one.Output.Name))}"
+        );
 
     internal static Sweep Run(
         in Scenario scenario,

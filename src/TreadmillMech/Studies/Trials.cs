@@ -15,6 +15,6 @@ internal abstract class Trials
     /// <summary>Derivatives in eight directions.</summary>
     internal abstract Lanes Slopes(ReadOnlySpan<Dual<Lanes>> inputs);
 
-    /// <summary>Eight results side by side; NaN where there is no answer.</summary>
-    internal abstract void Eight(ReadOnlySpan<Lanes> inputs, Span<double> results);
+    /// <summary>Working space for many draws; one thread's.</summary>
+    internal abstract TrialTile Tile();
 }

@@ -95,7 +95,7 @@ internal static partial class StageListing
     [GeneratedRegex(@"\b(?:call|jmp|bl|b)\s+(?:\[)?((?:TreadmillMech|System)[^(]*)")]
     private static partial Regex Call();
 
-    [GeneratedRegex(@":(SinCos|Exp|Log|Pow|Asin|Atan2|Tanh|EachLane|OnPlain)\b")]
+    [GeneratedRegex(@":(SinCos|Exp|Log|Pow|Asin|Atan2|Tanh|OnPlain)\b|\.(HalfTurns|Angles|Arcsine):")]
     private static partial Regex WholeFunction();
 
     [GeneratedRegex(@":\w+\[TreadmillMech\.Numbers\.([^(]+)\]\(")]

@@ -7,6 +7,7 @@ public sealed class StageListingTests
     [Theory]
     [InlineData("Real", 0)]
     [InlineData("Lanes", 0)]
+    [InlineData("FourLanes", 0)]
     [InlineData("Dual`1[TreadmillMech.Numbers.Real]", 1)]
     [InlineData("Dual`1[TreadmillMech.Numbers.Lanes]", 1)]
     public void NoStageLeavesMoreCallsThanMeasured(string numberType, int measured)

@@ -17,6 +17,7 @@ public sealed class StageWorkload
         Assert.True(plain > 0);
         Assert.Equal(plain, Slide(x.Lift<Dual<Real>>(), kinds).Value.Value);
         Assert.Equal(plain, Slide(x.Lift<Lanes>(), kinds)[0], tolerance: 1e-9);
+        Assert.Equal(plain, Slide(x.Lift<FourLanes>(), kinds)[0], tolerance: 1e-9);
         Assert.Equal(plain, Slide(x.Lift<Dual<Lanes>>(), kinds).Value[0], tolerance: 1e-9);
     }
 

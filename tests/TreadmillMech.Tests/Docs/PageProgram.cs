@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using System.Reflection;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -37,7 +38,7 @@ internal static class PageProgram
     /// <summary>What the compiler has to say: errors and warnings, with the line of the page.</summary>
     internal static IReadOnlyList<string> Complaints(CodeBlock block) => Done.GetOrAdd(block, Compile).Complaints;
 
-    /// <summary>What the program prints.</summary>
+    /// <summary>What the program prints in the invariant culture, in which pages are printed.</summary>
     internal static string Run(CodeBlock block)
     {
         Compiled program = Done.GetOrAdd(block, Compile);
@@ -47,7 +48,16 @@ internal static class PageProgram
         }
 
         MethodInfo entry = Assembly.Load(program.Image).EntryPoint!;
-        return ConsoleTap.Catch(() => entry.Invoke(null, [Array.Empty<string>()])).ReplaceLineEndings("\n");
+        CultureInfo culture = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+        try
+        {
+            return ConsoleTap.Catch(() => entry.Invoke(null, [Array.Empty<string>()])).ReplaceLineEndings("\n");
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = culture;
+        }
     }
 
     private static Compiled Compile(CodeBlock block)

@@ -159,7 +159,9 @@ public static class GaitLawsPeopleChecks
     {
         yield return new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.ContactTime)}",
-            $"{row.Source}, {row.Who} at {row.Speed} m/s: contact time from their duty factor and cadence",
+            FormattableString.Invariant(
+                $"{row.Source}, {row.Who} at {row.Speed} m/s: contact time from their duty factor and cadence"
+            ),
             Mark.Read,
             row.Contact,
             0.0005,
@@ -188,7 +190,7 @@ public static class GaitLawsPeopleChecks
     private static LawCheck WalkingStance(string source, Mark mark, double speed, double expected) =>
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.WalkingDutyFactor)}",
-            $"{source}; at {speed} m/s, within 10 %",
+            FormattableString.Invariant($"{source}; at {speed} m/s, within 10 %"),
             mark,
             expected,
             0.1 * expected,
@@ -201,7 +203,9 @@ public static class GaitLawsPeopleChecks
     private static LawCheck StanceMean(double speed, double expected, string who) =>
         new(
             $"{nameof(GaitLaws)}.{nameof(GaitLaws.RunningDutyFactor)}",
-            $"Weyand and Davis 2005: stance mean of the force, {who} at {speed} m/s; a regression, within 10 %",
+            FormattableString.Invariant(
+                $"Weyand and Davis 2005: stance mean of the force, {who} at {speed} m/s; a regression, within 10 %"
+            ),
             Mark.Read,
             expected,
             0.1 * expected,

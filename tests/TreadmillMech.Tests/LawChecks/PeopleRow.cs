@@ -29,7 +29,7 @@ internal sealed record PeopleRow(
     internal LawCheck Check(string law, string what, double expected, string unit, Func<double> compute) =>
         new(
             $"{nameof(GaitLaws)}.{law}",
-            $"{Source}, {Who} at {Speed} m/s, {what}; within {100 * Band:0} %",
+            FormattableString.Invariant($"{Source}, {Who} at {Speed} m/s, {what}; within {100 * Band:0} %"),
             Mark.Read,
             expected,
             Band * expected,

@@ -67,6 +67,34 @@ public sealed class NumberTypesAgreeTests
         );
 
     [Fact]
+    public void FourLanesAreHalfOfEightExactly() =>
+        EveryKind(
+            (kinds, machines, plain) =>
+            {
+                MachineNumbers<Lanes> side = Side(machines);
+                OperatingPointModel.Run(in side, in kinds, out OutputNumbers<Lanes> eight);
+                for (int half = 0; half < Lanes.Count; half += FourLanes.Count)
+                {
+                    MachineNumbers<FourLanes> x = default;
+                    for (int i = 0; i < x.AsSpan().Length; i++)
+                    {
+                        x.AsSpan()[i] = new([.. Enumerable.Range(half, 4).Select(k => machines[k].AsSpan()[i].Value)]);
+                    }
+
+                    OperatingPointModel.Run(in x, in kinds, out OutputNumbers<FourLanes> four);
+                    foreach (Output output in Outputs.All)
+                    {
+                        for (int k = 0; k < FourLanes.Count; k++)
+                        {
+                            double expected = eight.AsSpan()[output.Index][half + k];
+                            Same(kinds, output, expected, four.AsSpan()[output.Index][k], 0);
+                        }
+                    }
+                }
+            }
+        );
+
+    [Fact]
     public void LanesCarryTheSameDerivatives() =>
         EveryKind(
             (kinds, machines, plain) =>

@@ -10,6 +10,9 @@ public sealed class AllocationTests
     public void Lanes() => AllocatesNothing<Lanes>();
 
     [Fact]
+    public void FourLanes() => AllocatesNothing<FourLanes>();
+
+    [Fact]
     public void Dual() => AllocatesNothing<Dual<Real>>();
 
     [Fact]

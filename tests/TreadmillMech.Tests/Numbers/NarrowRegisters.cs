@@ -3,7 +3,7 @@ using System.Runtime.Intrinsics;
 
 namespace TreadmillMech.Tests.Numbers;
 
-/// <summary>Runs one test of this assembly in a child process without 512-bit registers.</summary>
+/// <summary>Runs one test of this assembly in a child process without 512-bit registers, or without any vectors.</summary>
 internal static class NarrowRegisters
 {
     private const string FileVariable = "TREADMILLMECH_DIGEST_FILE";
@@ -17,7 +17,12 @@ internal static class NarrowRegisters
         File.WriteAllLines(file, ["512-bit off", digest]);
     }
 
-    internal static async Task<string> RunAsync(Type type, string method, string file)
+    internal static async Task<string> RunAsync(
+        Type type,
+        string method,
+        string file,
+        string switchedOff = "DOTNET_EnableAVX512"
+    )
     {
         string host = Environment.ProcessPath!;
         ProcessStartInfo start = new(host)
@@ -35,7 +40,7 @@ internal static class NarrowRegisters
         start.ArgumentList.Add($"{type.FullName}.{method}");
         start.ArgumentList.Add("-explicit");
         start.ArgumentList.Add("only");
-        start.Environment["DOTNET_EnableAVX512"] = "0";
+        start.Environment[switchedOff] = "0";
         start.Environment[FileVariable] = file;
 
         using CancellationTokenSource limit = CancellationTokenSource.CreateLinkedTokenSource(

@@ -15,6 +15,11 @@ internal static class Plain
             return (T)(object)new Lanes(values);
         }
 
+        if (typeof(T) == typeof(FourLanes))
+        {
+            return (T)(object)new FourLanes(values);
+        }
+
         return typeof(T) == typeof(Dual<Lanes>) ? (T)(object)new Dual<Lanes>(new Lanes(values), 0) : values[0];
     }
 
@@ -25,6 +30,7 @@ internal static class Plain
         {
             Real x => x.Value,
             Lanes x => x[lane],
+            FourLanes x => x[lane],
             Dual<Real> x => x.Value.Value,
             Dual<Dual<Real>> x => x.Value.Value.Value,
             Dual<Lanes> x => x.Value[lane],

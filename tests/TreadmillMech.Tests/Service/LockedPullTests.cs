@@ -88,10 +88,10 @@ public sealed class LockedPullTests
         Assert.True(Visits.Review(Machines.Known, Happened.RollerDry).Ladder[0].Margin.Is(out Figure? known));
         Assert.True(margin.StandardUncertainty < 0.1 * margin.Value);
 
-        // The prior of the friction, 0.4 wide, moves a pull read to 2 % by less than a hundredth.
-        Assert.Equal(known.Value, margin.Value, 0.01 * known.Value);
+        // The pull is the one at 0.3 and 1080 N, the prior has its centre at 0.3 and the given tension at 1080 N: nothing pulls.
+        Assert.Equal(known.Value, margin.Value, 1e-4 * known.Value);
         ReadingRow row = Assert.Single(sheet.Readings, r => r.Name == "Friction of belt on drive roller");
-        Assert.Equal(0.3, row.AsFound!.Value, 0.003);
+        Assert.Equal(0.3, row.AsFound!.Value, 1e-5);
     }
 
     [Fact]

@@ -57,8 +57,17 @@ public sealed class RefusedReadingTests
             Findings = with.Findings.Remove(named),
             NextSteps = with.NextSteps.Remove(named.Next!),
         };
-        Assert.Equal(SheetText.Of(without), SheetText.Of(others with { Causes = without.Causes }));
+
+        // The ranking knows that a reading was wrong, and so do the looks that are proposed by it.
+        Assert.Equal(NotByCauses(without), NotByCauses(with));
+        Assert.Equal(
+            SheetText.Of(without),
+            SheetText.Of(others with { Causes = without.Causes, OneMoreReading = without.OneMoreReading })
+        );
     }
+
+    private static IEnumerable<ReadingProposal> NotByCauses(VisitSheet sheet) =>
+        sheet.OneMoreReading.Where(p => !p.Gain.StartsWith("The cause", StringComparison.Ordinal));
 
     [Fact]
     public void UphillALoadedCurrentMayBeBelowTheEmptyOne()

@@ -26,6 +26,10 @@ public sealed class BundledStatesTests
     [InlineData(Bundled.OverTightened, "Strand tension at rest", "asLeft", 2124, 0.1)]
     [InlineData(Bundled.OverTightened, "Belt's relaxed force", "asFound", 8, 0.25)]
     [InlineData(Bundled.OverTightened, "Deck friction", "asFound", 0.17, 0.05)]
+    [InlineData(Bundled.Dipping, "Strand tension at rest", "asFound", 820, 0.1)]
+    [InlineData(Bundled.Dipping, "Belt's relaxed force", "asFound", 7, 0.25)]
+    [InlineData(Bundled.Dipping, "Deck friction", "asFound", 0.19, 0.05)]
+    [InlineData(Bundled.Dipping, "Friction of belt on drive roller", "asFound", 0.28, 0.05)]
     public void TheStateThatWasChosenIsFoundAgain(string name, string row, string when, double chosen, double share)
     {
         double value = Sheet(name)
@@ -42,7 +46,7 @@ public sealed class BundledStatesTests
     public void TheListNamesEveryVisitWithOneLine()
     {
         string[] lines = Sample.Run("--list").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal(6, lines.Length);
+        Assert.Equal(7, lines.Length);
         string[] embedded = [.. typeof(Bundled).Assembly.GetManifestResourceNames().Order()];
         Assert.Equal(embedded, lines.Select(static line => line.Split(' ')[0] + ".json").Order());
         Assert.All(lines, static line => Assert.InRange(line.Length, 40, 120));

@@ -171,7 +171,13 @@ public sealed class BundledVisitTests
             figure.GetProperty("value").GetDouble(),
             figure.GetProperty("unit").GetString()!,
             spread.ValueKind == JsonValueKind.Null ? null : spread.GetDouble()
-        ).ToString();
+        )
+        {
+            Lower = End("lower"),
+            Upper = End("upper"),
+        }.ToString();
+
+        double? End(string name) => figure.TryGetProperty(name, out JsonElement end) ? end.GetDouble() : null;
     }
 
     private static JsonElement Reading(JsonElement sheet, string name) =>

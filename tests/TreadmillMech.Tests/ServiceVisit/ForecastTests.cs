@@ -1,5 +1,6 @@
 using System.Text.Json;
 using TreadmillMech.Json;
+using TreadmillMech.Samples.ServiceVisit;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
 using TreadmillMech.Tests.Transient;
@@ -81,6 +82,47 @@ public sealed class ForecastTests
         Assert.Contains("mH, H, uH or µH", bad.Errors, StringComparison.Ordinal);
     }
 
+    // The bundled visit was read off a machine of a chosen state: its run in time is near the one of what the readings tell.
+    [Fact]
+    public void TheBundledVisitTellsTheDipAndTheSlideOfTheStateThatWasChosen()
+    {
+        VisitFile file = VisitReaderTests.Read(Sample.Text(Bundled.Dipping));
+        Treadmill described = file.Visit.Machine;
+        Treadmill chosen = described with
+        {
+            Belt = described.Belt with { RelaxedForcePerWidth = ForcePerLength.FromNewtonsPerMillimeter(7) },
+            DriveRoller = described.DriveRoller with { Friction = 0.28 },
+            Deck = described.Deck with { Friction = 0.19 },
+            RestTension = Force.FromNewtons(820),
+            BeltDrag = Force.FromNewtons(35),
+            DriveBelt = described.DriveBelt! with { Tension = Force.FromNewtons(400) },
+            Motor = described.Motor! with
+            {
+                Constant = MotorConstant.FromVoltSecondsPerRadian(0.3),
+                FrictionTorque = Torque.FromNewtonMeters(0.1),
+            },
+        };
+        Answer<DriveSimulation> simulation = DriveSimulation.Of(chosen, file.Visit.TestDemand, file.Dynamics!);
+        DriveSummary sum = simulation
+            .Value.Run(DrivePlan.Steady(Duration.FromSeconds(8)), cancellation: TestContext.Current.CancellationToken)
+            .Value.Summary(Duration.FromSeconds(3), Duration.FromSeconds(8));
+        JsonElement each = JsonDocument
+            .Parse(Sample.Run(Bundled.Dipping, "--json").Output)
+            .RootElement.GetProperty("eachStep");
+        double steps = 5 * chosen.At(file.Visit.TestDemand).StepFrequency.Hertz;
+        double slide = sum.Slide.Millimeters / steps;
+        double told = each.GetProperty("slide").GetProperty("value").GetDouble();
+        Assert.InRange(slide, 10, 30);
+
+        // What slides is what the belt lacks, a tenth of the demand, and the readings tell the margin to two hundredths.
+        Assert.InRange(told, 0.6 * slide, 1.4 * slide);
+        double dip = each.GetProperty("dip").GetProperty("value").GetDouble();
+        Assert.InRange(dip, 0.7 * sum.Dip.Value.Percent, 1.3 * sum.Dip.Value.Percent);
+        string shown = new Figure("", told, "mm").ToString();
+        Assert.Contains(shown, Sample.Run(Bundled.Dipping).Output, StringComparison.Ordinal);
+        Assert.Contains(shown, PageOf(Sample.Text(Bundled.Dipping)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void SheetJsonAndPageTellIt()
     {
@@ -95,11 +137,16 @@ public sealed class ForecastTests
             .Parse(Sample.RunOn(Sample.Healthy, "--json").Output)
             .RootElement.GetProperty("eachStep");
         Assert.Equal("inputUnknown", each.GetProperty("dip").GetProperty("missing").GetString());
+        Assert.Contains(Missing, PageOf(Sample.Healthy), StringComparison.Ordinal);
+    }
+
+    private static string PageOf(string visit)
+    {
         string page = Path.Combine(Path.GetTempPath(), $"page-{Guid.NewGuid():N}.html");
         try
         {
-            Sample.RunOn(Sample.Healthy, "--html", page);
-            Assert.Contains(Missing, File.ReadAllText(page), StringComparison.Ordinal);
+            Sample.RunOn(visit, "--html", page);
+            return File.ReadAllText(page);
         }
         finally
         {

@@ -116,7 +116,7 @@ public sealed class PhysicalValueTests
         PartRange range = PartRanges.All.Single(row => $"{row}" == property);
         string unit = input.Unit == "1" ? "" : $" {input.Unit}";
         string[] ends = range.Range.Split(" to ");
-        Assert.Equal(ends[0], $"{input.Range.From:0.######}{unit}");
-        Assert.Equal(ends[1], $"{input.Range.To:0.######}{unit}");
+        Assert.Equal(ends[0], FormattableString.Invariant($"{input.Range.From:0.######}{unit}"));
+        Assert.Equal(ends[1], FormattableString.Invariant($"{input.Range.To:0.######}{unit}"));
     }
 }

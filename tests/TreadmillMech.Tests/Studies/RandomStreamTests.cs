@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using MathNet.Numerics.Distributions;
 using TreadmillMech.Studies;
 using Sweep = TreadmillMech.Tests.Numbers.Sweep;
@@ -86,17 +87,18 @@ public sealed class RandomStreamTests
         };
         UncertaintyOptions options = correlated ? new() { Correlations = [new("x", "y", 0.6)] } : new();
         UncertainSet set = new([UncertainInput.Normal("y", 0, 1), input], options);
-        Drawing drawing = new(set);
+        using Drawing drawing = new(set);
         LaneStream random = LaneStream.Of(17, 1)[0];
         const int Count = 100_000;
         double[] below = new double[Count];
-        Lanes[] pair = new Lanes[2];
-        for (int i = 0; i < Count; i += Lanes.Count)
+        double[] drawn = new double[200];
+        for (int i = 0; i < Count; i += drawn.Length)
         {
-            drawing.Next(ref random, pair);
-            for (int k = 0; k < Lanes.Count; k++)
+            drawing.Fill(ref random, drawn.Length);
+            Marshal.Copy(drawing.Columns[1], drawn, 0, drawn.Length);
+            for (int k = 0; k < drawn.Length; k++)
             {
-                below[i + k] = expected.CumulativeDistribution(pair[1][k]);
+                below[i + k] = expected.CumulativeDistribution(drawn[k]);
             }
         }
 
@@ -125,20 +127,15 @@ public sealed class RandomStreamTests
             ],
             options
         );
-        Drawing drawing = new(set);
+        using Drawing drawing = new(set);
         LaneStream random = LaneStream.Of(5, 1)[0];
         double[][] columns = [new double[50_000], new double[50_000], new double[50_000], new double[50_000]];
-        Lanes[] draw = new Lanes[4];
-        for (int i = 0; i < columns[0].Length; i++)
+        for (int i = 0; i < columns[0].Length; i += 200)
         {
-            if (i % Lanes.Count == 0)
-            {
-                drawing.Next(ref random, draw);
-            }
-
+            drawing.Fill(ref random, 200);
             for (int k = 0; k < 4; k++)
             {
-                columns[k][i] = draw[k][i % Lanes.Count];
+                Marshal.Copy(drawing.Columns[k], columns[k], i, 200);
             }
         }
 
@@ -166,10 +163,10 @@ public sealed class RandomStreamTests
         {
             for (int set = 0; set < 2; set++)
             {
-                System.Runtime.Intrinsics.Vector512<ulong> next = side[set].Next();
-                for (int k = 0; k < Lanes.Count; k++)
+                var (low, high) = side[set].Next();
+                for (int k = 0; k < LaneStream.Count; k++)
                 {
-                    Assert.Equal(alone[(9 * set) + k].Next(), next[k]);
+                    Assert.Equal(alone[(9 * set) + k].Next(), k < 4 ? low[k] : high[k - 4]);
                 }
             }
         }
@@ -185,10 +182,14 @@ public sealed class RandomStreamTests
             .. Sweep.Log(1.2e-16, 0.5, 20_000).Select(p => 1 - p),
         ];
         double worst = 0;
-        for (int i = 0; i + Lanes.Count <= shares.Length; i += Lanes.Count)
+        for (int i = 0; i + 200 <= shares.Length; i += 200)
         {
-            Lanes found = NormalQuantile.Of(new(shares.AsSpan(i, Lanes.Count)));
-            for (int k = 0; k < Lanes.Count; k++)
+            double[] found = [.. shares.AsSpan(i, 200)];
+            double[] four = [.. found];
+            NormalQuantile.Of<Lanes>(found);
+            NormalQuantile.Of<FourLanes>(four);
+            Assert.Equal(found, four);
+            for (int k = 0; k < found.Length; k++)
             {
                 // Relative to the quantile, and to its slope near the middle.
                 double expected = MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, shares[i + k]);
@@ -205,8 +206,12 @@ public sealed class RandomStreamTests
     [InlineData(0.05, -1.6448536269514722)]
     [InlineData(0.5, 0)]
     [InlineData(1e-9, -5.997807015007687)]
-    public void TheInverseOfTheNormalDistributionIsThatOfTables(double share, double expected) =>
-        Assert.Equal(expected, NormalQuantile.Of(share)[0], 1e-14 * (1 + Math.Abs(expected)));
+    public void TheInverseOfTheNormalDistributionIsThatOfTables(double share, double expected)
+    {
+        double[] found = [.. Enumerable.Repeat(share, Lanes.Count)];
+        NormalQuantile.Of<Lanes>(found);
+        Assert.All(found, quantile => Assert.Equal(expected, quantile, 1e-14 * (1 + Math.Abs(expected))));
+    }
 
     [Fact]
     public void TheTriangleIsThatOfMathNet()

@@ -21,6 +21,8 @@ internal static class ResultShapes
                 static p => p.StandardUncertainty,
                 static (p, v) => p with { StandardUncertainty = v }
             );
+            it.May("lower", ResultKinds.Number, static p => p.Lower, static (p, v) => p with { Lower = v });
+            it.May("upper", ResultKinds.Number, static p => p.Upper, static (p, v) => p with { Upper = v });
             it.Make(values => new(values.Get(name), values.Get(value), values.Get(unit)));
         }
     );

@@ -13,7 +13,7 @@ internal static class CalibrationEvidence
         (Cause.DriveOverrun, 0.3)
     );
 
-    private static readonly Chance InclineOff = new(0.03, (Cause.OutOfCalibration, 0.6), (Cause.WrongReading, 0.1));
+    internal static readonly Chance InclineOff = new(0.03, (Cause.OutOfCalibration, 0.6), (Cause.WrongReading, 0.1));
 
     private static readonly Chance AbovePlate = new(0.01, (Cause.UserBeyondPlate, 0.995));
 

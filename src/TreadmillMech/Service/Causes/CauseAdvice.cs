@@ -76,7 +76,7 @@ internal sealed record CauseAdvice(
                 facts.Options.TurnStep,
                 facts.Options.WantedMargin
             ),
-            Cause.BoltsAtTheirEnd when !facts.SlipsNow && facts.BoltTurnsHard => new(
+            Cause.BoltsAtTheirEnd when !facts.SlipsNow && facts.BoltTurnsHard && !facts.ThreadAtItsEnd => new(
                 Subject.RunningBelt,
                 Severity.Attend,
                 "A take-up bolt turns hard.",
@@ -88,7 +88,7 @@ internal sealed record CauseAdvice(
                 Severity.Attend,
                 "The take-up bolts are at the end of their thread.",
                 "The running belt cannot be tightened any further; a new one may be due.",
-                NoMoreTurns.Thread()
+                NoMoreTurns.Thread(facts)
             ),
             Cause.MotorWeak => new(
                 Subject.Motor,

@@ -29,7 +29,7 @@ internal static class DeckEvidence
     );
 
     /// <summary>Depth of the groove in the foot zone [mm].</summary>
-    private static readonly Bell Groove = new(
+    internal static readonly Bell Groove = new(
         10,
         0.2,
         0.15,

@@ -11,7 +11,7 @@ internal static class MotorEvidence
     private static readonly Bell Constant = new(1, 1, 0.05, (Cause.MotorWeak, 0.8, 0.07));
 
     /// <summary>Warmth of the motor's case above the air [K].</summary>
-    private static readonly Bell Warmth = new(
+    internal static readonly Bell Warmth = new(
         200,
         32,
         10,

@@ -9,9 +9,9 @@ internal static class OilEvidence
 {
     private static readonly Chance OnRoller = new(0.03, (Cause.OilOnDriveRoller, 0.96), (Cause.OverLubricated, 0.7));
 
-    private static readonly Chance OnTop = new(0.01, (Cause.OverLubricated, 0.93), (Cause.OilOnDriveRoller, 0.05));
+    internal static readonly Chance OnTop = new(0.01, (Cause.OverLubricated, 0.93), (Cause.OilOnDriveRoller, 0.05));
 
-    private static readonly Chance Underneath = new(0.04, (Cause.OverLubricated, 0.8), (Cause.OilOnDriveRoller, 0.4));
+    internal static readonly Chance Underneath = new(0.04, (Cause.OverLubricated, 0.8), (Cause.OilOnDriveRoller, 0.4));
 
     /// <summary>Logarithm of the roller's friction from a locked pull.</summary>
     private static readonly Bell Grip = new(

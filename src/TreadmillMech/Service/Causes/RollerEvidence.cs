@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Causes;
 internal static class RollerEvidence
 {
     /// <summary>Warmth of a bearing above the air [K].</summary>
-    private static readonly Bell Warmth = new(
+    internal static readonly Bell Warmth = new(
         150,
         12,
         6,

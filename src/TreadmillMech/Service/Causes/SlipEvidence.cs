@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>Whether it gives way, where the speeds put it, and what cured it. Chances: common practice, no source.</summary>
 internal static class SlipEvidence
 {
-    private static readonly Chance GivesWay = new(
+    internal static readonly Chance GivesWay = new(
         0.02,
         (Cause.RunningBeltSlack, 0.9),
         (Cause.OilOnDriveRoller, 0.7),

@@ -7,7 +7,7 @@ namespace TreadmillMech.Service.Causes;
 internal static class SupplyEvidence
 {
     /// <summary>Fall of the socket's voltage under load.</summary>
-    private static readonly Bell Sag = new(0.3, 0.02, 0.01, (Cause.SupplyWeak, 0.1, 0.03));
+    internal static readonly Bell Sag = new(0.3, 0.02, 0.01, (Cause.SupplyWeak, 0.1, 0.03));
 
     /// <summary>Warmth of the plug above the air [K].</summary>
     private static readonly Bell PlugWarmth = new(100, 6, 4, (Cause.SupplyWeak, 30, 12));

@@ -94,6 +94,9 @@ internal static class SymptomEvidence
         ),
     };
 
+    /// <summary>How often a symptom is there under each cause, and the sentence that says it is.</summary>
+    internal static (Chance Chance, string There) At(Symptom symptom) => (Table[symptom].Chance, Table[symptom].There);
+
     internal static IEnumerable<Evidence> Of(VisitFacts facts) =>
         facts
             .Used<SymptomReading>()

@@ -20,7 +20,7 @@ internal static class TensionEvidence
 
     private static readonly Chance Hard = new(0.03, (Cause.OverTightened, 0.5), (Cause.BoltsAtTheirEnd, 0.6));
 
-    private static readonly Chance AtTheEnd = new(0.01, (Cause.BoltsAtTheirEnd, 0.95));
+    internal static readonly Chance AtTheEnd = new(0.01, (Cause.BoltsAtTheirEnd, 0.95));
 
     private static readonly Chance Stretched = new(0.05, (Cause.BoltsAtTheirEnd, 0.8), (Cause.RunningBeltSlack, 0.15));
 

@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>Drift of the belt and level of the frame. Chances: common practice, no source.</summary>
 internal static class TrackingEvidence
 {
-    private static readonly Chance Drifts = new(0.06, (Cause.BeltOffCentre, 0.96));
+    internal static readonly Chance Drifts = new(0.06, (Cause.BeltOffCentre, 0.96));
 
     private static readonly Chance OutOfLevel = new(0.08, (Cause.BeltOffCentre, 0.5));
 

@@ -25,6 +25,17 @@ public sealed record BearingLifeCheck
     /// <summary>Life over that at a reference load; no answer where none was given.</summary>
     public required Answer<double> LifeRatio { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(BearingLifeCheck),
+            (nameof(Load), Load),
+            (nameof(Speed), Speed),
+            (nameof(Revolutions), Revolutions),
+            (nameof(Life), Life),
+            (nameof(LifeRatio), LifeRatio)
+        );
+
     /// <summary>The life of a roller's bearings.</summary>
     /// <param name="machine">The machine.</param>
     /// <param name="demand">The demand, taken as lasting.</param>

@@ -24,6 +24,17 @@ public sealed record BeltBending
     /// <summary>Bending and tension together at the outer face on the smaller roller; no answer without tension and stiffness.</summary>
     public required Answer<Ratio> LargestFaceStrain { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(BeltBending),
+            (nameof(OnDriveRoller), OnDriveRoller),
+            (nameof(OnTailRoller), OnTailRoller),
+            (nameof(LeastDiameter), LeastDiameter),
+            (nameof(BothLargeEnough), BothLargeEnough),
+            (nameof(LargestFaceStrain), LargestFaceStrain)
+        );
+
     /// <summary>The bending of a machine's belt.</summary>
     /// <param name="machine">The machine; of it belt and rollers.</param>
     /// <param name="allowed">Bending strain that the belt's maker allows, 0.1 to 50 %.</param>

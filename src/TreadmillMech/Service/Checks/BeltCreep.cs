@@ -17,6 +17,15 @@ public sealed record BeltCreep
     /// <summary>Measured slip beyond the creep at the mean pull; no answer where no slip was measured.</summary>
     public required Answer<Ratio> SlipBeyondCreep { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(BeltCreep),
+            (nameof(AtMeanPull), AtMeanPull),
+            (nameof(AtPeakPull), AtPeakPull),
+            (nameof(SlipBeyondCreep), SlipBeyondCreep)
+        );
+
     /// <summary>The creep of a machine's belt under a demand.</summary>
     /// <param name="machine">The machine; deck friction, belt drag and the belt's stiffness must be known.</param>
     /// <param name="demand">The demand.</param>

@@ -18,6 +18,10 @@ public sealed record BeltMarks
     /// </summary>
     public required Answer<Estimate<Force>> Tension { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(BeltMarks), (nameof(Elongation), Elongation), (nameof(Tension), Tension));
+
     /// <summary>Reads two marks on a machine's belt.</summary>
     /// <param name="machine">The machine; of it the belt.</param>
     /// <param name="reference">Distance of the marks on the relaxed belt, 0.1 m to 5 m.</param>

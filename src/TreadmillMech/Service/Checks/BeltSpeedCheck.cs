@@ -15,6 +15,10 @@ public sealed record BeltSpeedCheck
     /// <summary>Error of the display with its uncertainty; positive where it reads high. No answer where it was not read.</summary>
     public required Answer<Estimate<Ratio>> DisplayError { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(BeltSpeedCheck), (nameof(Speed), Speed), (nameof(DisplayError), DisplayError));
+
     /// <summary>Checks the speed of a machine's belt.</summary>
     /// <param name="loopLength">Length of the belt's loop, 1 m to 10 m: measured, or <see cref="OperatingPoint.LoopLength"/>.</param>
     /// <param name="passes">Passes of the mark counted, 1 to 10000.</param>

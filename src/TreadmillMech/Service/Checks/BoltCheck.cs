@@ -21,6 +21,15 @@ public sealed record BoltCheck
     /// <summary>Strand tension there; no answer without the thread left and the belt's stiffness.</summary>
     public required Answer<Force> TensionAtThreadEnd { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(BoltCheck),
+            (nameof(Screw), Screw),
+            (nameof(TurnsLeft), TurnsLeft),
+            (nameof(TensionAtThreadEnd), TensionAtThreadEnd)
+        );
+
     /// <summary>Checks the take-up bolts of a machine at its strand tension.</summary>
     /// <param name="machine">The machine; of it tension, rollers and take-up.</param>
     /// <param name="friction">Friction in the thread, 0.02 to 0.6; about 0.15 for dry steel (common practice).</param>

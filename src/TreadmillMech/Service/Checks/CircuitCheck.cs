@@ -24,6 +24,16 @@ public sealed record CircuitCheck
     /// <summary>Current over the rating; above 1 the breaker trips sooner or later.</summary>
     public required double RatingShare { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(CircuitCheck),
+            (nameof(MainsCurrent), MainsCurrent),
+            (nameof(LastingLimit), LastingLimit),
+            (nameof(LastingShare), LastingShare),
+            (nameof(RatingShare), RatingShare)
+        );
+
     /// <summary>The load of a machine under a demand, from controller efficiency and power factor.</summary>
     /// <param name="machine">The machine; with its supply and the rating of the circuit.</param>
     /// <param name="demand">The demand, taken as lasting.</param>

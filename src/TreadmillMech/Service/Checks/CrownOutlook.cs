@@ -28,6 +28,15 @@ public sealed record CrownOutlook
     /// <summary>The rail it reaches; no answer where it never does.</summary>
     public required Answer<Side> Rail { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(CrownOutlook),
+            (nameof(SettledOffset), SettledOffset),
+            (nameof(BeltToRail), BeltToRail),
+            (nameof(Rail), Rail)
+        );
+
     /// <summary>Where the belt goes.</summary>
     /// <param name="driftToRight">Drift for each metre of belt in the middle of the rollers, to the right, -5 % to 5 %.</param>
     /// <param name="crownLength">

@@ -23,6 +23,17 @@ public sealed record DeckBending
     /// <summary>Bending stress at the face of the board.</summary>
     public required Pressure Stress { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DeckBending),
+            (nameof(Bending), Bending),
+            (nameof(CushionTravel), CushionTravel),
+            (nameof(Deflection), Deflection),
+            (nameof(Stiffness), Stiffness),
+            (nameof(Stress), Stress)
+        );
+
     /// <summary>The bending of a deck.</summary>
     /// <param name="board">The deck.</param>
     /// <param name="load">Load, 1 N to 50 kN, for instance <see cref="OperatingPoint.PeakFootForce"/>.</param>

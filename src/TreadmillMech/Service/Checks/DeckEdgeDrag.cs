@@ -17,6 +17,15 @@ public sealed record DeckEdgeDrag
     /// <summary>Share of the belt's drag with nobody on it; no answer where that or the deck's friction is not known.</summary>
     public required Answer<Ratio> ShareOfBeltDrag { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DeckEdgeDrag),
+            (nameof(NormalForce), NormalForce),
+            (nameof(Drag), Drag),
+            (nameof(ShareOfBeltDrag), ShareOfBeltDrag)
+        );
+
     /// <summary>The drag over a machine's deck.</summary>
     /// <param name="machine">The machine; of it tension, deck friction and belt drag.</param>
     /// <param name="front">Angle of the belt's bend at the front end of the deck, 0 to 30 degrees, see <see cref="AngleOf"/>.</param>

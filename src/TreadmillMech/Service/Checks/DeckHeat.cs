@@ -21,6 +21,15 @@ public sealed record DeckHeat
     /// <summary>Temperature rise after the time; no answer where time or time constant is not given.</summary>
     public required Answer<TemperatureDelta> RiseAfter { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DeckHeat),
+            (nameof(FrictionPower), FrictionPower),
+            (nameof(FinalRise), FinalRise),
+            (nameof(RiseAfter), RiseAfter)
+        );
+
     /// <summary>The heat of a machine's deck.</summary>
     /// <param name="machine">The machine; its deck friction must be known.</param>
     /// <param name="demand">The demand, taken as lasting.</param>

@@ -30,6 +30,17 @@ public sealed record DeckWear
     /// <summary>Work of friction on each area of the deck's foot zone; no answer where the deck's friction or the zone is not known.</summary>
     public required Answer<WorkPerArea> DeckWork { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DeckWear),
+            (nameof(Distance), Distance),
+            (nameof(BeltDepth), BeltDepth),
+            (nameof(DeckDepth), DeckDepth),
+            (nameof(BeltWork), BeltWork),
+            (nameof(DeckWork), DeckWork)
+        );
+
     /// <summary>The wear after a distance.</summary>
     /// <param name="machine">The machine; of it the foot zone and the loop.</param>
     /// <param name="demand">The demand, taken as lasting; of it weight, incline and rails.</param>

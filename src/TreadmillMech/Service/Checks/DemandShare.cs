@@ -21,4 +21,8 @@ public sealed record DemandShare
         get;
         init => field = Guard.Within(value, Si.Ratio, 1e-4, 1);
     }
+
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(DemandShare), (nameof(Demand), Demand), (nameof(TimeShare), TimeShare));
 }

@@ -27,6 +27,18 @@ public sealed record DriveBeltGeometry
     /// <summary>Motor speed over roller speed, by effective diameters.</summary>
     public required double SpeedRatio { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DriveBeltGeometry),
+            (nameof(MotorPulleyWrap), MotorPulleyWrap),
+            (nameof(RollerPulleyWrap), RollerPulleyWrap),
+            (nameof(SmallPulleyWrap), SmallPulleyWrap),
+            (nameof(LoopLength), LoopLength),
+            (nameof(Span), Span),
+            (nameof(SpeedRatio), SpeedRatio)
+        );
+
     /// <summary>The geometry of a drive belt without an idler.</summary>
     /// <param name="belt">The belt; its effective diameters and centre distance.</param>
     /// <returns>The geometry; no answer where the pulleys would overlap.</returns>

@@ -29,6 +29,17 @@ public sealed record DriveBeltGrip
     /// <summary>Every kind of tensioning with the same tension kept.</summary>
     public required ImmutableArray<TensioningGrip> Kinds { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(DriveBeltGrip),
+            (nameof(SmallPulleyWrap), SmallPulleyWrap),
+            (nameof(Friction), Friction),
+            (nameof(TensionRatio), TensionRatio),
+            (nameof(Own), Own),
+            (nameof(Kinds), Kinds)
+        );
+
     /// <summary>What a drive belt holds.</summary>
     /// <param name="belt">The belt; its tension and friction must be known.</param>
     /// <param name="beltSpeed">Speed of the drive belt itself, 0 to 60 m/s; 0 at rest.</param>

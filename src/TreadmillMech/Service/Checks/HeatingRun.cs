@@ -18,6 +18,15 @@ public sealed record HeatingRun
     /// <summary>Temperature that the load would lead to.</summary>
     public required Temperature FinalTemperature { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(HeatingRun),
+            (nameof(TimeConstant), TimeConstant),
+            (nameof(FinalRise), FinalRise),
+            (nameof(FinalTemperature), FinalTemperature)
+        );
+
     /// <summary>Heat given off for each kelvin, if the power turned into heat is known.</summary>
     /// <param name="loss">Power turned into heat, 0.1 W to 5 kW.</param>
     /// <exception cref="ArgumentOutOfRangeException">The power is outside the range.</exception>

@@ -18,6 +18,10 @@ public sealed record ImpactLoad
     /// <summary>The same in weights of the body.</summary>
     public required double BodyWeights { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(ImpactLoad), (nameof(PeakForce), PeakForce), (nameof(BodyWeights), BodyWeights));
+
     /// <summary>Somebody or something falls on the deck.</summary>
     /// <param name="mass">Mass, 0.1 to 350 kg.</param>
     /// <param name="height">Height of fall before it touches, 0 to 3 m.</param>

@@ -22,6 +22,15 @@ public sealed record InclineCheck
     /// </summary>
     public required Answer<Estimate<Ratio>> DisplayError { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(InclineCheck),
+            (nameof(AgainstFloor), AgainstFloor),
+            (nameof(AgainstHorizontal), AgainstHorizontal),
+            (nameof(DisplayError), DisplayError)
+        );
+
     /// <summary>Checks the incline.</summary>
     /// <param name="rise">Rise of a front point of the deck over a rear one, from the floor, -0.5 m to 1 m.</param>
     /// <param name="run">Distance between both along the floor, 0.2 m to 3 m.</param>

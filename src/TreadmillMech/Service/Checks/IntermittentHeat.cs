@@ -14,6 +14,10 @@ public sealed record IntermittentHeat
     /// <summary>Rise at the end of each rest.</summary>
     public required TemperatureDelta Lowest { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(IntermittentHeat), (nameof(Highest), Highest), (nameof(Lowest), Lowest));
+
     /// <summary>The rise in a repeating cycle.</summary>
     /// <param name="finalRise">Rise that the load would lead to if it lasted, 1 to 500 K.</param>
     /// <param name="load">Time under load, 1 s to 24 h.</param>

@@ -19,6 +19,15 @@ public sealed record LoadSpectrum
     /// <summary>Time, standing included, that nine in ten such bearings reach; no answer without their rating.</summary>
     public required Answer<Duration> Life { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(LoadSpectrum),
+            (nameof(EquivalentLoad), EquivalentLoad),
+            (nameof(MeanSpeed), MeanSpeed),
+            (nameof(Life), Life)
+        );
+
     /// <summary>The life of a roller's bearings.</summary>
     /// <param name="machine">The machine.</param>
     /// <param name="place">Which roller.</param>

@@ -24,6 +24,17 @@ public sealed record LubricatedRoller
     /// <summary>Margin of the running belt with the lubricant.</summary>
     public required Answer<double> MarginAfter { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(LubricatedRoller),
+            (nameof(RollerFriction), RollerFriction),
+            (nameof(PullBefore), PullBefore),
+            (nameof(PullAfter), PullAfter),
+            (nameof(MarginBefore), MarginBefore),
+            (nameof(MarginAfter), MarginAfter)
+        );
+
     /// <summary>A machine's drive roller with lubricant on it.</summary>
     /// <param name="machine">The machine; its frictions are those of a clean roller and of the deck before.</param>
     /// <param name="demand">The demand.</param>

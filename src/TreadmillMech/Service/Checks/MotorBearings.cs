@@ -27,6 +27,17 @@ public sealed record MotorBearings
     /// <summary>Running time that nine in ten far bearings reach; no answer where the bearing or its rating is not known.</summary>
     public required Answer<Duration> FarLife { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(MotorBearings),
+            (nameof(PulleyLoad), PulleyLoad),
+            (nameof(NearLoad), NearLoad),
+            (nameof(FarLoad), FarLoad),
+            (nameof(NearLife), NearLife),
+            (nameof(FarLife), FarLife)
+        );
+
     /// <summary>The load on the bearings of a machine's motor.</summary>
     /// <param name="machine">The machine; of it the drive belt and its tension.</param>
     /// <param name="demand">The demand.</param>

@@ -24,6 +24,16 @@ public sealed record MotorHeat
     /// <summary>Time from cold to a limit; no answer where it is never reached, or the time constant is not known.</summary>
     public required Answer<Duration> TimeToLimit { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(MotorHeat),
+            (nameof(ColdLoss), ColdLoss),
+            (nameof(RunawayRatio), RunawayRatio),
+            (nameof(Settled), Settled),
+            (nameof(TimeToLimit), TimeToLimit)
+        );
+
     /// <summary>The heat of a machine's motor under a demand.</summary>
     /// <param name="machine">The machine; motor constant, friction and resistance must be known.</param>
     /// <param name="demand">The demand, taken as lasting.</param>

@@ -39,6 +39,21 @@ public sealed record MotorPoint
     /// <summary>Whether the motor brakes.</summary>
     public bool Brakes => Si.Current.ToSi(Current) < 0;
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(MotorPoint),
+            (nameof(Constant), Constant),
+            (nameof(Resistance), Resistance),
+            (nameof(Current), Current),
+            (nameof(Voltage), Voltage),
+            (nameof(CopperLoss), CopperLoss),
+            (nameof(ElectricalPower), ElectricalPower),
+            (nameof(ShaftPower), ShaftPower),
+            (nameof(Efficiency), Efficiency),
+            (nameof(Brakes), Brakes)
+        );
+
     /// <summary>Share of time the controller puts its bus on the motor.</summary>
     /// <param name="busVoltage">Voltage of the rectified bus, 10 V to 600 V, measured under load.</param>
     /// <returns>The share; no answer where the bus is too low for this speed.</returns>

@@ -18,6 +18,15 @@ public sealed record MotorReach
     /// <summary>Largest torque within the current limit; no answer where that is not known.</summary>
     public required Answer<Torque> LargestTorque { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(MotorReach),
+            (nameof(UnloadedSpeed), UnloadedSpeed),
+            (nameof(HighestSpeed), HighestSpeed),
+            (nameof(LargestTorque), LargestTorque)
+        );
+
     /// <summary>The reach of a motor under a torque.</summary>
     /// <param name="motor">The motor; constant, resistance and friction must be known.</param>
     /// <param name="torque">Torque at the shaft, 0 to 100 N m.</param>

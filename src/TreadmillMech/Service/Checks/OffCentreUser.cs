@@ -31,6 +31,17 @@ public sealed record OffCentreUser
     /// <summary>Drift to the right in one pass of the belt.</summary>
     public required Answer<Length> DriftPerPass { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(OffCentreUser),
+            (nameof(DeckMoment), DeckMoment),
+            (nameof(LeftBolt), LeftBolt),
+            (nameof(RightBolt), RightBolt),
+            (nameof(DriftPerMeter), DriftPerMeter),
+            (nameof(DriftPerPass), DriftPerPass)
+        );
+
     /// <summary>What the offset of a person does.</summary>
     /// <param name="machine">The machine.</param>
     /// <param name="demand">The person and how they move.</param>

@@ -31,6 +31,17 @@ public sealed record OverrunCheck
     /// </summary>
     public required Answer<Speed> SettledSpeed { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(OverrunCheck),
+            (nameof(State), State),
+            (nameof(Push), Push),
+            (nameof(CriticalGrade), CriticalGrade),
+            (nameof(CriticalFriction), CriticalFriction),
+            (nameof(SettledSpeed), SettledSpeed)
+        );
+
     /// <summary>The overrun of a machine under a demand.</summary>
     /// <param name="machine">The machine; deck friction, belt drag and the motor's friction must be known.</param>
     /// <param name="demand">Person, speed and grade.</param>

@@ -21,6 +21,16 @@ public sealed record RelaxedBelt
     /// <summary>Margin of the running belt at the later time.</summary>
     public required Answer<double> MarginAfter { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(RelaxedBelt),
+            (nameof(Tension), Tension),
+            (nameof(Lost), Lost),
+            (nameof(MarginBefore), MarginBefore),
+            (nameof(MarginAfter), MarginAfter)
+        );
+
     /// <summary>The belt of a machine some time after fitting.</summary>
     /// <param name="machine">The machine; its tension is that at the first time.</param>
     /// <param name="demand">The demand the margins are told for.</param>

@@ -24,6 +24,16 @@ public sealed record RollerBending
     /// <summary>Bending stress at the face of the tube at the middle.</summary>
     public required Pressure Stress { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(RollerBending),
+            (nameof(Load), Load),
+            (nameof(Deflection), Deflection),
+            (nameof(Moment), Moment),
+            (nameof(Stress), Stress)
+        );
+
     /// <summary>The bending of a roller of a machine.</summary>
     /// <param name="machine">The machine; of it tension, geometry and the belt's width.</param>
     /// <param name="place">Which roller.</param>

@@ -18,6 +18,15 @@ public sealed record RollerShaft
     /// <summary>Bending stress at its face.</summary>
     public required Pressure Stress { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(RollerShaft),
+            (nameof(EndLoad), EndLoad),
+            (nameof(Moment), Moment),
+            (nameof(Stress), Stress)
+        );
+
     /// <summary>The bending of a shaft of a machine.</summary>
     /// <param name="machine">The machine; of it tension and geometry.</param>
     /// <param name="place">Which roller.</param>

@@ -18,6 +18,10 @@ public sealed record RollerSpeedCheck
     /// <summary>Error of the display with its uncertainty; positive where it reads high. No answer where it was not read.</summary>
     public required Answer<Estimate<Ratio>> DisplayError { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(RollerSpeedCheck), (nameof(Speed), Speed), (nameof(DisplayError), DisplayError));
+
     /// <summary>Checks the speed.</summary>
     /// <param name="roller">Speed of the roller, 0.1 to 1000 rad/s.</param>
     /// <param name="diameter">Outside diameter of the roller, 20 mm to 200 mm.</param>

@@ -45,6 +45,23 @@ public sealed record ScrewCheck
     /// <summary>Equivalent stress while tightening over the proof stress; no answer where the class is not known.</summary>
     public required Answer<double> ProofShareWhileTightening { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(ScrewCheck),
+            (nameof(AxialForce), AxialForce),
+            (nameof(TighteningTorque), TighteningTorque),
+            (nameof(LooseningTorque), LooseningTorque),
+            (nameof(LockingRatio), LockingRatio),
+            (nameof(Efficiency), Efficiency),
+            (nameof(EffectiveNutFactor), EffectiveNutFactor),
+            (nameof(AxialStress), AxialStress),
+            (nameof(StressWhileTightening), StressWhileTightening),
+            (nameof(ProofLoad), ProofLoad),
+            (nameof(ProofShare), ProofShare),
+            (nameof(ProofShareWhileTightening), ProofShareWhileTightening)
+        );
+
     /// <summary>Checks a screw.</summary>
     /// <param name="thread">The thread.</param>
     /// <param name="axialForce">Axial force, 1 N to 1 MN.</param>

@@ -15,6 +15,10 @@ public sealed record ShortTimeCheck
     /// <summary>Time until the permitted rise is reached; no answer where the load is borne for ever.</summary>
     public required Answer<Duration> TimeAllowed { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(ShortTimeCheck), (nameof(LossRatio), LossRatio), (nameof(TimeAllowed), TimeAllowed));
+
     /// <summary>How long a load is borne.</summary>
     /// <param name="load">Load over the one borne for ever, 0 to 10: torque, or current of a direct-current motor.</param>
     /// <param name="timeConstant">Heating time constant, 1 min to 10 h.</param>

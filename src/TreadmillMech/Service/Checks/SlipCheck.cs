@@ -23,6 +23,15 @@ public sealed record SlipCheck
     /// <summary>Slip between motor and running belt; no answer where a speed was not read.</summary>
     public required Answer<Estimate<Ratio>> Whole { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(SlipCheck),
+            (nameof(RunningBelt), RunningBelt),
+            (nameof(DriveBelt), DriveBelt),
+            (nameof(Whole), Whole)
+        );
+
     /// <summary>The slips of a machine.</summary>
     /// <param name="machine">The machine; of it rollers, belt thickness and pulleys.</param>
     /// <param name="reading">The speeds; relative uncertainty by default that of <see cref="VisitOptions.MeterSpeed"/>.</param>

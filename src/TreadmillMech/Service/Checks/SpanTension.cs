@@ -20,6 +20,15 @@ public sealed record SpanTension
     /// <summary>How much the string reads high, over the tension; no answer where the bending stiffness is not known.</summary>
     public required Answer<Ratio> ReadsHighBy { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(SpanTension),
+            (nameof(AsString), AsString),
+            (nameof(Tension), Tension),
+            (nameof(ReadsHighBy), ReadsHighBy)
+        );
+
     /// <summary>From the lowest frequency of the span, plucked at rest.</summary>
     /// <param name="massPerLength">Mass for each length, 1 g/m to 2 kg/m.</param>
     /// <param name="span">Free length, 30 mm to 3 m.</param>

@@ -22,6 +22,15 @@ public sealed record SpeedRatioCheck
     /// <summary>Error of the first against the second; no answer where the section is not known.</summary>
     public required Answer<Ratio> ErrorOfEffective { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(SpeedRatioCheck),
+            (nameof(Ratio), Ratio),
+            (nameof(PitchRatio), PitchRatio),
+            (nameof(ErrorOfEffective), ErrorOfEffective)
+        );
+
     /// <summary>The ratio of two pulleys.</summary>
     /// <param name="motorPulley">Effective diameter of the motor's pulley, 10 mm to 150 mm.</param>
     /// <param name="rollerPulley">Effective diameter of the roller's pulley, 20 mm to 300 mm.</param>

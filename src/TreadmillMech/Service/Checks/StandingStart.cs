@@ -44,6 +44,22 @@ public sealed record StandingStart
     /// <summary>Margin of the running belt with that friction.</summary>
     public required Answer<double> MarginAtSpeed { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(StandingStart),
+            (nameof(StartPull), StartPull),
+            (nameof(StartPullRatio), StartPullRatio),
+            (nameof(StartCurrent), StartCurrent),
+            (nameof(StartBeltMargin), StartBeltMargin),
+            (nameof(StartDriveBeltMargin), StartDriveBeltMargin),
+            (nameof(StartDriveBeltMarginWorn), StartDriveBeltMarginWorn),
+            (nameof(FirstToSlip), FirstToSlip),
+            (nameof(FrictionAtSpeed), FrictionAtSpeed),
+            (nameof(PeakPullAtSpeed), PeakPullAtSpeed),
+            (nameof(MarginAtSpeed), MarginAtSpeed)
+        );
+
     /// <summary>The start and the slow step of a machine.</summary>
     /// <param name="machine">The machine; its deck friction is the kinetic one.</param>
     /// <param name="demand">The demand.</param>

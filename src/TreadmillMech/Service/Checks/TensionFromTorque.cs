@@ -18,6 +18,14 @@ public sealed record TensionFromTorque
     /// <summary>Strand tension, both bolts taken as equally loaded.</summary>
     public required Estimate<Force> StrandTension { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TensionFromTorque),
+            (nameof(AxialForce), AxialForce),
+            (nameof(StrandTension), StrandTension)
+        );
+
     /// <summary>Reads the torque on a bolt of a machine.</summary>
     /// <param name="machine">The machine; of it rollers and take-up.</param>
     /// <param name="torque">Torque that turns the bolt slowly against its load, 0.05 to 200 N m.</param>

@@ -15,4 +15,16 @@ public sealed record TensioningGrip(
     Force DrivingWorn,
     Force Braking,
     Force BrakingWorn
-);
+)
+{
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TensioningGrip),
+            (nameof(Tensioning), Tensioning),
+            (nameof(Driving), Driving),
+            (nameof(DrivingWorn), DrivingWorn),
+            (nameof(Braking), Braking),
+            (nameof(BrakingWorn), BrakingWorn)
+        );
+}

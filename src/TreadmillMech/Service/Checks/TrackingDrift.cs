@@ -40,6 +40,20 @@ public sealed record TrackingDrift
     /// <summary>The same of the right edge.</summary>
     public required Answer<ForcePerLength> RightEdgeTension { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TrackingDrift),
+            (nameof(Skew), Skew),
+            (nameof(Towards), Towards),
+            (nameof(StringDrift), StringDrift),
+            (nameof(StiffDrift), StiffDrift),
+            (nameof(Drift), Drift),
+            (nameof(LeftEdgeStrain), LeftEdgeStrain),
+            (nameof(LeftEdgeTension), LeftEdgeTension),
+            (nameof(RightEdgeTension), RightEdgeTension)
+        );
+
     /// <summary>The effect of turns on a belt that ran straight.</summary>
     /// <param name="machine">The machine; of it geometry, take-up, tension and stiffness.</param>
     /// <param name="leftTurns">Turns of the left bolt from now, -5 to 5; positive tightens.</param>

@@ -23,6 +23,16 @@ public sealed record TrackingGain
     /// <summary>Turns of that bolt until the drift is nothing.</summary>
     public required Estimate<double> TurnsLeft { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TrackingGain),
+            (nameof(Gain), Gain),
+            (nameof(BeyondString), BeyondString),
+            (nameof(Side), Side),
+            (nameof(TurnsLeft), TurnsLeft)
+        );
+
     /// <summary>Calibrates the gain.</summary>
     /// <param name="machine">The machine; of it geometry and take-up.</param>
     /// <param name="leftTurns">Turns given to the left bolt between the readings, -5 to 5; positive tightens.</param>

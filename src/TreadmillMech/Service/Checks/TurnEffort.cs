@@ -24,6 +24,16 @@ public sealed record TurnEffort
     /// <summary>Force of the hand at the end of the key, at the end.</summary>
     public required Answer<Force> HandForceAtEnd { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TurnEffort),
+            (nameof(TorqueAtStart), TorqueAtStart),
+            (nameof(TorqueAtEnd), TorqueAtEnd),
+            (nameof(HandForceAtStart), HandForceAtStart),
+            (nameof(HandForceAtEnd), HandForceAtEnd)
+        );
+
     /// <summary>The effort of turning both bolts of a machine by the same turn, one after the other.</summary>
     /// <param name="machine">The machine; of it tension, stiffness, rollers and take-up.</param>
     /// <param name="keyLength">Distance of the hand from the bolt's axis, 20 mm to 0.6 m.</param>

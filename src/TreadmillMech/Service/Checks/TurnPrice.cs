@@ -24,6 +24,18 @@ public sealed record TurnPrice
     /// <summary>Running time that nine in ten such bearings reach after the turns; no answer without their rating.</summary>
     public required Answer<Duration> LifeAfter { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TurnPrice),
+            (nameof(MarginBefore), MarginBefore),
+            (nameof(MarginAfter), MarginAfter),
+            (nameof(HubLoadBefore), HubLoadBefore),
+            (nameof(HubLoadAfter), HubLoadAfter),
+            (nameof(LifeRatio), LifeRatio),
+            (nameof(LifeAfter), LifeAfter)
+        );
+
     /// <summary>The price of turns on both bolts.</summary>
     /// <param name="machine">The machine.</param>
     /// <param name="demand">The demand the margin is told for, and the speed the bearings turn at.</param>

@@ -21,6 +21,16 @@ public sealed record TurnYield
     /// <summary>Share of each turn that is lost in frame and bolts.</summary>
     public required Ratio LostShare { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(TurnYield),
+            (nameof(RigidStrain), RigidStrain),
+            (nameof(Strain), Strain),
+            (nameof(TensionGain), TensionGain),
+            (nameof(LostShare), LostShare)
+        );
+
     /// <summary>The yield of a turn on a machine.</summary>
     /// <param name="machine">The machine; of it geometry, stiffness, take-up and the rollers' hub stiffness.</param>
     /// <param name="rod">The loaded part of each bolt as a spring; null to leave it out, or where the hub stiffness has it.</param>

@@ -30,6 +30,18 @@ public sealed record UnequalTakeUp
     /// <summary>Force for each width at the loose edge; no answer without tension and stiffness, or where it hangs loose.</summary>
     public required Answer<ForcePerLength> LooseEdgeForce { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(UnequalTakeUp),
+            (nameof(Skew), Skew),
+            (nameof(MeanStrainAdded), MeanStrainAdded),
+            (nameof(LeftEdgeStrain), LeftEdgeStrain),
+            (nameof(TightEdge), TightEdge),
+            (nameof(TightEdgeForce), TightEdgeForce),
+            (nameof(LooseEdgeForce), LooseEdgeForce)
+        );
+
     /// <summary>The belt of a machine under its left and right turns.</summary>
     /// <param name="machine">The machine; of it the take-up's turns and spacing, geometry, tension and stiffness.</param>
     /// <returns>The state; no answer with one bolt, or where the distance of the bolts is not known.</returns>

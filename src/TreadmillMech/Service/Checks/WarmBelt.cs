@@ -21,6 +21,16 @@ public sealed record WarmBelt
     /// <summary>Margin of the running belt when warm.</summary>
     public required Answer<double> MarginWarm { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(WarmBelt),
+            (nameof(Tension), Tension),
+            (nameof(Change), Change),
+            (nameof(MarginCold), MarginCold),
+            (nameof(MarginWarm), MarginWarm)
+        );
+
     /// <summary>The belt of a machine when warm.</summary>
     /// <param name="machine">The machine; its tension and stiffness are those when cold.</param>
     /// <param name="demand">The demand the margins are told for.</param>

@@ -25,6 +25,15 @@ public sealed record WindingCheck
     /// <summary>Rise above the cold temperature.</summary>
     public required TemperatureDelta Rise { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(
+            nameof(WindingCheck),
+            (nameof(Temperature), Temperature),
+            (nameof(StandardUncertainty), StandardUncertainty),
+            (nameof(Rise), Rise)
+        );
+
     /// <summary>The temperature from two resistances of one winding, read with the same meter on the same leads.</summary>
     /// <param name="cold">Resistance cold, 0.01 to 200 ohm.</param>
     /// <param name="coldTemperature">Temperature of the winding then, -20 to 60 deg C: after a night in the room.</param>

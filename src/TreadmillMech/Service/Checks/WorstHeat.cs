@@ -20,6 +20,10 @@ public sealed record WorstHeat
     /// <summary>Every speed walked over, from the slowest.</summary>
     public required ImmutableArray<HeatAtSpeed> Speeds { get; init; }
 
+    /// <summary>The result in words, invariant.</summary>
+    public override string ToString() =>
+        ResultText.Of(nameof(WorstHeat), (nameof(Speed), Speed), (nameof(Heat), Heat), (nameof(Speeds), Speeds.Length));
+
     /// <summary>Walks over belt speeds and names the worst.</summary>
     /// <param name="machine">The machine; motor constant, friction and resistance must be known.</param>
     /// <param name="demand">Person, grade and so on; its speed is replaced.</param>

@@ -67,6 +67,15 @@ public sealed record SlipLocation(
             : belt.Missing;
     }
 
+    /// <summary>Whether a slip is above the limit by more than the errors of the speeds make of none.</summary>
+    internal bool BeyondDoubt(VisitOptions options) =>
+        Beyond(RunningBelt, options)
+        || Beyond(DriveBelt, options)
+        || (Place == SlipPlace.NotLocated && Beyond(Whole, options));
+
+    private static bool Beyond(Answer<Estimate<double>> answer, VisitOptions options) =>
+        answer.Is(out Estimate<double> slip) && slip.Value > options.Slip.Value + slip.StandardUncertainty;
+
     private static SlipPlace Decide(
         Answer<Estimate<double>> belt,
         Answer<Estimate<double>> drive,

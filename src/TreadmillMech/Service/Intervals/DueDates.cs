@@ -85,7 +85,8 @@ internal static class DueDates
 
         if (FrictionTrend.Fit(points) is not { } line)
         {
-            return new Shortfall(Reason.InputUnknown, nameof(EarlierVisit.DeckFriction));
+            // One friction alone, today's, draws no line.
+            return new Shortfall(Reason.InputUnknown, "deck friction of an earlier visit since the last service");
         }
 
         return facts.Friction.Serviced

@@ -26,9 +26,12 @@ internal static class BudgetOf
             (hard, TurnLimit.HardBolt, "a bolt that turns hard"),
         ];
 
-        // Of several that are used up, the one that is mended first: a hard bolt hides all others.
-        (double turns, TurnLimit limit, string by) = limits
-            .OrderBy(l => Math.Max(0, l.Turns))
+        // Of several that are used up, the one that is mended first: a hard bolt hides all others, but one whose thread was
+        // measured to its end is hard for that.
+        double left = Math.Max(0, limits.Min(l => l.Turns));
+        (_, TurnLimit limit, string by) = limits
+            .OrderByDescending(l => facts.ThreadAtItsEnd && facts.BoltTurnsHard && l.Limit == TurnLimit.Thread)
+            .ThenBy(l => Math.Max(0, l.Turns))
             .ThenByDescending(l => l.Limit)
             .First();
         return new()
@@ -36,7 +39,7 @@ internal static class BudgetOf
             TurnsThisVisit = facts.Turns,
             EarlierTurns = facts.TurnsBefore,
             MostTurns = most,
-            TurnsLeft = Math.Max(0, turns),
+            TurnsLeft = left,
             ThreadTurnsLeft = thread,
             StrainAdded = new("elongation added", 100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Turns), "%"),
             Tension = facts.TensionNow,

@@ -101,6 +101,12 @@ internal sealed class FrictionFacts
             return new Shortfall(Reason.InputUnknown, "DeckFriction");
         }
 
+        // The controller holds the current back: what the belt would take is more, or comes and goes within the step.
+        if (ReadingCheck.AtLimit(visit.Machine, loaded, options))
+        {
+            return new Shortfall(Reason.CurrentLimit, "DeckFriction");
+        }
+
         // Uphill the user drives the belt; a drive that cannot brake then shows no current, however strong the user.
         if (
             Si.Ratio.ToSi(visit.TestDemand.Grade) > 0

@@ -10,6 +10,12 @@ namespace TreadmillMech.Service.Review;
 /// </summary>
 internal sealed class JointFacts
 {
+    /// <summary>Share of a standard uncertainty by which an end must lie off to be told.</summary>
+    private const double Away = 0.1;
+
+    /// <summary>Share of a figure up to which it is the value of the estimate, and not that of a single reading.</summary>
+    private const double SameValue = 1e-9;
+
     /// <param name="visit">The visit.</param>
     /// <param name="options">Priors and uncertainties.</param>
     /// <param name="read">Whether anything was read: of what was only described nothing is estimated.</param>
@@ -30,6 +36,31 @@ internal sealed class JointFacts
 
     /// <summary>The estimate where readings go together; null where they do not.</summary>
     internal VisitEstimate? Agreed { get; }
+
+    /// <summary>
+    /// A figure with the ends of its interval, where they lie away from those that its standard uncertainty alone gives.
+    /// </summary>
+    /// <param name="figure">The figure, in the SI unit of the quantity; null where there is none.</param>
+    /// <param name="quantity">The quantity of the estimate that it is.</param>
+    internal Figure? Bent(Figure? figure, VisitQuantity quantity)
+    {
+        if (
+            figure is not { StandardUncertainty: { } uncertainty }
+            || Agreed is not { } told
+            || !told.Interval(quantity).Is(out QuantityInterval? interval)
+            || Math.Abs(interval.Best.Value - figure.Value) > SameValue * figure.Value
+        )
+        {
+            return figure;
+        }
+
+        (double lower, double upper) = (interval.Lower.Value, interval.Upper.Value);
+        double straight = VisitEstimate.Factor95 * uncertainty;
+        bool bent =
+            Math.Abs(figure.Value - lower - straight) > Away * uncertainty
+            || Math.Abs(upper - figure.Value - straight) > Away * uncertainty;
+        return bent ? figure with { Lower = lower, Upper = upper } : figure;
+    }
 
     /// <summary>The machine with what was told of belt, roller, motor and drive belt, within the ranges of its parts.</summary>
     /// <param name="machine">The machine as described.</param>

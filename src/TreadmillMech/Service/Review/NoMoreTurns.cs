@@ -10,7 +10,7 @@ internal static class NoMoreTurns
         budget.Limit switch
         {
             TurnLimit.HardBolt => HardBolt(facts),
-            TurnLimit.Thread => Thread(),
+            TurnLimit.Thread => Thread(facts),
             TurnLimit.Elongation => Tight(
                 "the running belt is stretched as far as it should be, and more tension goes into the bearings"
             ),
@@ -30,11 +30,11 @@ internal static class NoMoreTurns
             Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
 
-    internal static NextStep Thread() =>
+    internal static NextStep Thread(VisitFacts facts) =>
         new()
         {
             Action =
-                "Do not tighten further: there is no thread left. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
+                $"Do not tighten further: there is no thread left{(facts.BoltTurnsHard ? ", and a bolt at its end turns hard" : "")}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
             Expect = "With a new belt, thread left for tightening and a test that holds.",
             StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
             EffortMinutes = 15,

@@ -1,18 +1,20 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TreadmillMech.Service.Causes;
 using TreadmillMech.Service.Estimation.Joint;
 
 namespace TreadmillMech.Service.Review;
 
 /// <summary>
 /// The one list of readings that would tell more: first what must be known before a bolt is turned, then what the joint
-/// estimate expects to gain most from for each minute. Minutes are common practice.
+/// estimate expects to gain most from for each minute, then what would tell the causes apart. Minutes are common practice.
 /// </summary>
 internal static class Proposals
 {
     private const int Most = 4;
 
-    internal static IEnumerable<ReadingProposal> Of(VisitFacts facts) => BeforeATurn(facts).Concat(Ranked(facts));
+    internal static IEnumerable<ReadingProposal> Of(VisitFacts facts, IReadOnlyList<RankedCause> causes) =>
+        BeforeATurn(facts).Concat(Ranked(facts)).Concat(TellingLooks.Of(facts, causes));
 
     private static IEnumerable<ReadingProposal> BeforeATurn(VisitFacts facts)
     {

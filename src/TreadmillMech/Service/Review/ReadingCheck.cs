@@ -23,6 +23,12 @@ internal static class ReadingCheck
     internal static bool Same(double speed, double other, VisitOptions options) =>
         Math.Abs(speed - other) <= options.SameSpeed.Value * other;
 
+    /// <summary>Whether a current under load is the controller's limit.</summary>
+    internal static bool AtLimit(Treadmill machine, MotorCurrentReading reading, VisitOptions options) =>
+        reading.State == LoadState.Loaded
+        && machine.Motor?.CurrentLimit is { } limit
+        && Si.Current.ToSi(reading.Current) >= options.AtLimit.Value * Si.Current.ToSi(limit);
+
     private static string Name(VisitEvent happened) =>
         happened switch
         {

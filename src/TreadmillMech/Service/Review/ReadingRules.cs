@@ -189,7 +189,11 @@ internal static class ReadingRules
             };
         }
 
-        if (facts.SlipNow.Is(out SlipLocation? located) && facts.SlippedLast == false && VisitFacts.Shows(located))
+        if (
+            facts.SlipNow.Is(out SlipLocation? located)
+            && facts.SlippedLast == false
+            && located.BeyondDoubt(facts.Options)
+        )
         {
             yield return new()
             {

@@ -1,4 +1,5 @@
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 using UnitsNet;
 
@@ -21,8 +22,11 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Tension(VisitFacts facts)
     {
-        Figure? found = Told(facts.TensionAsFound);
-        Figure? now = Told(facts.TensionNow);
+        (Figure? found, Figure? now) = Bent(
+            facts,
+            (Told(facts.TensionAsFound), VisitQuantity.RestTensionAsFound),
+            (Told(facts.TensionNow), VisitQuantity.RestTensionNow)
+        );
         if (facts.Lifts.Count > 0 && (found is not null || now is not null))
         {
             yield return new(ReadingKind.RestTension, "Strand tension at rest", "N", found, now, null);
@@ -47,6 +51,17 @@ internal static class ReadingTable
         }
     }
 
+    /// <summary>As found and as left, with the ends of their intervals where these are bent.</summary>
+    private static (Figure? Found, Figure? Left) Bent(
+        VisitFacts facts,
+        (Figure? Figure, VisitQuantity Of) found,
+        (Figure? Figure, VisitQuantity Of) left
+    )
+    {
+        Figure? bent = facts.Joint.Bent(found.Figure, found.Of);
+        return (bent, left.Figure == found.Figure ? bent : facts.Joint.Bent(left.Figure, left.Of));
+    }
+
     /// <summary>Stiffness by the readings; null where they do not tell, or it was given.</summary>
     private static Estimate<ForcePerLength>? Stiffness(VisitFacts facts) =>
         facts.Lifts.Count == 0 ? null
@@ -58,8 +73,14 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Friction(VisitFacts facts)
     {
-        Figure? found = facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null;
-        Figure? left = facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null;
+        (Figure? found, Figure? left) = Bent(
+            facts,
+            (
+                facts.FrictionAsFound.Is(out FrictionFact? asFound) ? asFound.Figure : null,
+                VisitQuantity.DeckFrictionAsFound
+            ),
+            (facts.FrictionAsLeft.Is(out FrictionFact? asLeft) ? asLeft.Figure : null, VisitQuantity.DeckFrictionNow)
+        );
         if (found is not null || left is not null)
         {
             yield return new(ReadingKind.DeckFriction, "Deck friction", "", found, left, facts.Options.HighFriction);
@@ -134,8 +155,11 @@ internal static class ReadingTable
             yield break;
         }
 
-        Figure? found = Newtons(joint.DriveBeltTensionAsFound);
-        Figure? left = Newtons(joint.DriveBeltTensionNow);
+        (Figure? found, Figure? left) = Bent(
+            facts,
+            (Newtons(joint.DriveBeltTensionAsFound), VisitQuantity.DriveBeltTensionAsFound),
+            (Newtons(joint.DriveBeltTensionNow), VisitQuantity.DriveBeltTensionNow)
+        );
         if (found is not null || left is not null)
         {
             yield return new(

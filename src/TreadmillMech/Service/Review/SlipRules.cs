@@ -6,7 +6,7 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Which belt slips, and what to do: quarter turns, the drive belt, or the reading that must come first.</summary>
 internal static class SlipRules
 {
-    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget)
+    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
         if (!facts.SlipsNow)
         {
@@ -20,7 +20,7 @@ internal static class SlipRules
         return facts.OilOnRoller ? []
             : facts.RetestDue ? [NotRetested(facts)]
             : driveBelt ? [DriveBeltSlips(facts)]
-            : [RunningBeltSlips(facts, budget)];
+            : [RunningBeltSlips(facts, budget, causes)];
     }
 
     /// <summary>Whether less than one step is left of the turns of a visit.</summary>
@@ -40,9 +40,10 @@ internal static class SlipRules
             ),
         };
 
-    private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget)
+    private static Finding RunningBeltSlips(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
-        string? first = ReadFirst(facts);
+        bool turnsLeft = budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9;
+        string? first = ReadFirst(facts) ?? (turnsLeft ? NotByTurns(facts, causes) : null);
         bool located = facts.LocatedAt(SlipPlace.RunningBelt);
         return new()
         {
@@ -59,7 +60,7 @@ internal static class SlipRules
                 : [$"No speeds of motor and roller under load: the {facts.Say.Drive} is not ruled out."],
             Next =
                 first is not null ? ReadFirstStep(facts, first)
-                : budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9 ? QuarterTurn(facts)
+                : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
             AlsoBy = first is not null ? [] : LimitsOfATurn(facts, budget),
         };
@@ -101,6 +102,22 @@ internal static class SlipRules
         : !facts.Tension.Found && facts.SlipTests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
+
+    /// <summary>
+    /// What comes before a turn where all that was read together speaks for a cause that no turn mends; null where it
+    /// does not. One cloth may miss the oil, and one reading of speeds the slip.
+    /// </summary>
+    private static string? NotByTurns(VisitFacts facts, IReadOnlyList<RankedCause> causes)
+    {
+        double Probability(params Cause[] of) => causes.Where(c => of.Contains(c.Cause)).Sum(static c => c.Probability);
+        double likely = facts.Options.LikelyCause.Value;
+        return Probability(Cause.OilOnDriveRoller, Cause.OverLubricated) >= likely
+                ? "Clean the drive roller, machine unplugged, and repeat the slip test: what was read together speaks for oil, though the cloth showed none."
+            : Probability(Cause.DriveBeltSlack, Cause.DriveBeltGlazed, Cause.DriveBeltCracked, Cause.PulleyLoose)
+            >= likely
+                ? $"Read motor and roller speed again, unloaded and under {facts.Say.TestDemand}, and look at the {facts.Say.Drive}, its pulleys and their set screws, machine unplugged: what was read together speaks for slip there."
+            : null;
+    }
 
     private static NextStep ReadFirstStep(VisitFacts facts, string reading) =>
         new()

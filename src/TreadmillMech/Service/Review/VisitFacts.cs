@@ -100,6 +100,9 @@ internal sealed class VisitFacts
     /// <summary>Turns that the thread left allowed before the first turn of this visit; null where not measured.</summary>
     internal double? ThreadTurnsAsFound { get; private set; }
 
+    /// <summary>Whether the thread was measured, and is at its end.</summary>
+    internal bool ThreadAtItsEnd => ThreadTurnsAsFound - Math.Max(LeftTurns, RightTurns) < Options.TurnStep.Value;
+
     /// <summary>Whether a bolt turned hard when it was last tried.</summary>
     internal bool BoltTurnsHard => Used<BoltReading>().LastOrDefault()?.Feel == BoltFeel.Hard;
 

@@ -11,11 +11,11 @@ internal static class Actions
         [Cause.RunningBeltSlack] = ["Tighten", "Do not turn a bolt yet"],
         [Cause.OilOnDriveRoller] = ["Clean the drive roller", "Wipe the drive roller"],
         [Cause.OverTightened] = [" back by"],
-        [Cause.BoltsAtTheirEnd] = ["Do not tighten further", "Do not turn a bolt yet"],
+        [Cause.BoltsAtTheirEnd] = ["Do not tighten further", "Do not tighten against", "Do not turn a bolt yet"],
         [Cause.DriveBeltSlack] = ["slide the motor", "Tension the drive belt", "motor and roller speed"],
         [Cause.DriveBeltGlazed] = ["Replace the drive belt", "slide the motor", "motor and roller speed"],
-        [Cause.DriveBeltCracked] = ["Replace the drive belt"],
-        [Cause.PulleyLoose] = ["Fasten or replace the pulley", "slide the motor", "set screws"],
+        [Cause.DriveBeltCracked] = ["Replace the drive belt", "Open the hood"],
+        [Cause.PulleyLoose] = ["Fasten or replace the pulley", "slide the motor", "set screws", "Open the hood"],
         [Cause.DeckDry] = ["Clean deck", "Serve the deck"],
         [Cause.BeltAndDeckWorn] = ["Look at the underside", "Clean deck", "Serve the deck"],
         [Cause.OverLubricated] = ["Degrease", "Clean the drive roller"],
@@ -44,21 +44,30 @@ internal static class Actions
     ];
 
     /// <summary>
-    /// Whether the first step serves the cause. Of symptoms that were read each has a step of its own, which comes first
-    /// where it is a danger: the cause's step may stand behind as many.
+    /// Whether the first step serves the cause: the work that mends it, or the look or reading by which it is found. A
+    /// symptom that was seen or heard, and oil on a cloth, have a step of their own, which comes first where it is a
+    /// danger: the cause's step may stand behind as many.
     /// </summary>
     internal static bool Serve(Cause cause, Visit visit, VisitSheet sheet)
     {
-        int symptoms = visit.Events.OfType<SymptomReading>().Count(static s => s.Present);
+        int seen = visit.Events.Count(static e =>
+            e
+                is SymptomReading { Present: true }
+                    or WipeReading
+                    {
+                        Place: WipedPlace.DriveRoller or WipedPlace.BeltTop,
+                        Trace: WipedTrace.Oil or WipedTrace.Film
+                    }
+        );
         if (cause == Cause.NothingWrong)
         {
-            return symptoms > 0 || sheet.Verdict == Verdict.Use;
+            return seen > 0 || sheet.Verdict == Verdict.Use;
         }
 
         // A reading that was refused is named on the sheet, with what to do instead.
         return (cause == Cause.WrongReading && !sheet.Refused.IsEmpty)
             || sheet
-                .NextSteps.Take(1 + symptoms)
+                .NextSteps.Take(1 + seen)
                 .Any(step => Good[cause].Any(words => step.Action.Contains(words, StringComparison.OrdinalIgnoreCase)));
     }
 

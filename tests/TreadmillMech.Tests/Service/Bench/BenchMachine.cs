@@ -6,7 +6,6 @@ namespace TreadmillMech.Tests.Service.Bench;
 internal static class BenchMachine
 {
     internal const double PlateConstant = 0.35;
-    internal const double MotorFriction = 0.12;
     internal const double CurrentLimit = 20;
     internal const double StatedDriveBeltTension = 260;
 

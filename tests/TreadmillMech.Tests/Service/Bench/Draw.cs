@@ -4,8 +4,15 @@ using UnitsNet;
 namespace TreadmillMech.Tests.Service.Bench;
 
 /// <summary>Draws a machine for a cause: healthy ranges, moved where the cause moves them, until it shows what it should.</summary>
+/// <remarks>
+/// Two kinds of law. What a cause moves has ranges of the bench's own. What no cause moves and nobody reads by itself
+/// (stiffness of the belt, losses of motor, controller and supply) is drawn from the laws that the review states as its
+/// priors: an interval holds what it says only over the machines that it speaks of.
+/// </remarks>
 internal static class Draw
 {
+    private static readonly VisitOptions Stated = VisitOptions.Default;
+
     internal static HiddenState State(Cause cause, Random random)
     {
         for (int attempt = 0; attempt < 4000; attempt++)
@@ -23,7 +30,11 @@ internal static class Draw
     private static HiddenState Once(Cause cause, Random random)
     {
         double Between(double from, double to) => from + ((to - from) * random.NextDouble());
+        double Around(double centre, Threshold spread, double most) =>
+            Math.Min(most, centre * Math.Exp(spread.Value * random.Normal()));
+        double Stating(Threshold centre, Threshold spread, double most) => Around(centre.Value, spread, most);
         bool runs = random.NextDouble() < 0.6;
+        double dragBefore = Between(18, 32);
         HiddenState state = new()
         {
             Cause = cause,
@@ -33,7 +44,7 @@ internal static class Draw
                 Cause.OverTightened => Between(1900, 2900),
                 _ => Between(850, 1500),
             },
-            PerWidth = Between(6, 11),
+            PerWidth = Stating(Stated.PriorBeltStiffness, Stated.PriorBeltStiffnessSpread, most: 39e3) / 1000,
             DeckFriction = cause switch
             {
                 Cause.DeckDry => Between(0.28, 0.42),
@@ -58,8 +69,16 @@ internal static class Draw
             {
                 Cause.RollerBearing => Between(50, 95),
                 Cause.OverTightened => Between(35, 50),
-                _ => Between(18, 32),
+                _ => dragBefore,
             },
+            DragBefore = dragBefore,
+            MotorFriction = Stating(Stated.PriorMotorFriction, Stated.PriorMotorFrictionSpread, most: 5),
+            Resistance = Stating(Stated.PriorArmatureResistance, Stated.PriorArmatureResistanceSpread, most: 50),
+            BrushDrop =
+                (double)BenchMachine.AsDescribed.Motor!.BrushDrop.Volts
+                + (Stated.BrushDropSpread.Value * random.Normal()),
+            Efficiency = Stating(Stated.PriorControllerEfficiency, Stated.PriorControllerEfficiencySpread, most: 1),
+            Standby = Around((double)Machines.Plain.Supply!.StandbyPower.Watts, Stated.StandbyPowerSpread, most: 200),
             DriveBeltTension = cause == Cause.DriveBeltSlack ? Between(60, 150) : Between(220, 300),
             DriveBeltFriction = cause == Cause.DriveBeltGlazed ? Between(0.08, 0.16) : Between(0.3, 0.4),
             PulleySlip = cause == Cause.PulleyLoose ? Between(0.03, 0.12) : 0,

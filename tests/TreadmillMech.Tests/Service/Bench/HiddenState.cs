@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace TreadmillMech.Tests.Service.Bench;
 
-/// <summary>What an invented machine is really like, drawn for one cause. Ranges are the bench's own, not the review's.</summary>
+/// <summary>What an invented machine is really like, drawn for one cause, see <see cref="Draw"/>.</summary>
 internal sealed class HiddenState
 {
     internal required Cause Cause { get; init; }
@@ -21,7 +21,11 @@ internal sealed class HiddenState
 
     internal required double CleanRollerFriction { get; init; }
 
+    /// <summary>Pull of rollers and belt alone, as found [N].</summary>
     internal required double Drag { get; init; }
+
+    /// <summary>The same at the earlier visit, when nothing was wrong [N].</summary>
+    internal required double DragBefore { get; init; }
 
     internal required double DriveBeltTension { get; set; }
 
@@ -32,6 +36,20 @@ internal sealed class HiddenState
 
     /// <summary>Motor constant over that of the plate.</summary>
     internal required double MotorStrength { get; init; }
+
+    /// <summary>Torque lost in the motor [N m].</summary>
+    internal required double MotorFriction { get; init; }
+
+    internal required double Resistance { get; init; }
+
+    /// <summary>Voltage lost at both brushes [V].</summary>
+    internal required double BrushDrop { get; init; }
+
+    /// <summary>From mains to motor terminals [1].</summary>
+    internal required double Efficiency { get; init; }
+
+    /// <summary>Mains power at rest [W].</summary>
+    internal required double Standby { get; init; }
 
     internal required double Mass { get; init; }
 

@@ -23,6 +23,19 @@ internal static class Symptoms
         (Symptom.CurledEdge, [Cause.BeltOffCentre], 0.4),
     ];
 
-    internal static IEnumerable<(Symptom Symptom, double Chance)> Of(Cause cause) =>
-        Table.Select(t => (t.Symptom, t.Often.Contains(cause) ? t.Chance : Stray));
+    internal static IEnumerable<(Symptom Symptom, double Chance, string? Proposal)> Of(Cause cause) =>
+        Table.Select(t => (t.Symptom, t.Often.Contains(cause) ? t.Chance : Stray, Proposal(t.Symptom)));
+
+    /// <summary>Words of the sheet's proposal to look or listen for it; null where it proposes no such thing.</summary>
+    private static string? Proposal(Symptom symptom) =>
+        symptom switch
+        {
+            Symptom.HighSqueal => "It squeals high",
+            Symptom.Rumble => "A roller rumbles",
+            Symptom.KnockEachTurn => "It knocks once",
+            Symptom.PulleyMoves => "A pulley shifts",
+            Symptom.GlazedUnderside => "is glazed",
+            Symptom.CurledEdge => "is curled or frayed",
+            _ => null,
+        };
 }

@@ -7,11 +7,21 @@ namespace TreadmillMech.Tests.Service.Bench;
 
 /// <summary>
 /// A technician at a machine of the bench: takes readings with noise, works on what they tell, and reads again. How thorough
-/// a visit is, is the share of the usual readings that are taken.
+/// a visit is, is the share of the usual readings that are taken. The noise of each instrument is that which the review
+/// states for it.
 /// </summary>
 internal sealed class Technician(HiddenState state, Random random, double thoroughness, ModelError? error = null)
 {
+    private const double RollerRadius = 0.026;
+    private const double PulleyRatio = 3;
+    private const double SpeedOfReadings = 2;
+
+    /// <summary>Belt, rollers and motor as a mass that moves with the belt [kg].</summary>
+    private const double MovingMass = 12;
+    private static readonly VisitOptions Stated = VisitOptions.Default;
+
     private readonly List<VisitEvent> events = [];
+    private readonly List<(string Proposal, Action Read)> left = [];
     private readonly ModelError wrong = error ?? ModelError.None;
     private double turns;
     private ImmutableArray<EarlierVisit> earlier = [];
@@ -23,19 +33,32 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     internal Visit Read()
     {
         Look();
-        Test();
-        Speeds();
-        Friction();
-        if (Takes())
-        {
-            Lift(0.03);
-        }
-
+        bool slips = Slips();
+        Do(Takes(), () => slips ? Happened.Slips : Happened.Holds, "lip test under");
+        Do(Speeds, "Speeds of motor");
+        Do(ReadFriction, "Dead-weight pull");
+        Do(() => Lift(0.03), "Lift test:");
         Drift();
         Warmth();
-        Electricity();
+        Do(Electricity, "socket's voltage");
         Bolts();
         earlier = EarlierVisits();
+        return Visit();
+    }
+
+    /// <summary>Of the readings that the sheet proposes, in its order, as many as were left out before.</summary>
+    internal Visit Follow(VisitSheet sheet, int most)
+    {
+        foreach (ReadingProposal proposed in sheet.OneMoreReading)
+        {
+            int at = left.FindIndex(l => proposed.Reading.Contains(l.Proposal, StringComparison.Ordinal));
+            if (at >= 0 && most-- > 0)
+            {
+                left[at].Read();
+                left.RemoveAt(at);
+            }
+        }
+
         return Visit();
     }
 
@@ -68,22 +91,26 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private bool Chance(double chance) => random.NextDouble() < chance;
 
-    private double Noise(double relative)
-    {
-        double u = Math.Sqrt(-2 * Math.Log(1 - random.NextDouble()));
-        return relative * u * Math.Cos(2 * Math.PI * random.NextDouble());
-    }
+    private double Noise(double spread) => spread * random.Normal();
+
+    /// <summary>A value as an instrument shows it, with the uncertainty that the review states for it.</summary>
+    private double Shown(double value, Threshold relative) => value * (1 + Noise(relative.Value));
+
+    private double Shown(double value, Threshold relative, Threshold least) =>
+        value + Noise(Math.Max(least.Value, relative.Value * value));
 
     private void Look()
     {
         bool oil = state.Cause is Cause.OilOnDriveRoller || (state.Cause == Cause.OverLubricated && Chance(0.7));
         Do(
             Takes(),
-            () => Happened.Wiped(WipedPlace.DriveRoller, Chance(oil ? 0.97 : 0.02) ? WipedTrace.Oil : WipedTrace.Dry)
+            () => Happened.Wiped(WipedPlace.DriveRoller, Chance(oil ? 0.97 : 0.02) ? WipedTrace.Oil : WipedTrace.Dry),
+            "wipe the drive roller"
         );
         Do(
             Takes(),
-            () => Happened.Wiped(WipedPlace.BeltTop, Chance(topOily ? 0.95 : 0.005) ? WipedTrace.Film : WipedTrace.Dry)
+            () => Happened.Wiped(WipedPlace.BeltTop, Chance(topOily ? 0.95 : 0.005) ? WipedTrace.Film : WipedTrace.Dry),
+            "over the top of the running belt"
         );
         Do(
             Takes(),
@@ -91,23 +118,18 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
                 Happened.Wiped(
                     WipedPlace.BeltUnderside,
                     Chance(topOily ? 0.85 : 0.03) ? WipedTrace.Oil : WipedTrace.Film
-                )
+                ),
+            "along the underside of the running belt"
         );
         DriveBeltLook look =
             state.Cause == Cause.DriveBeltCracked ? DriveBeltLook.Cracked
             : state.Cause == Cause.DriveBeltGlazed && Chance(0.95) ? DriveBeltLook.Glazed
             : DriveBeltLook.Sound;
-        Do(Takes(), () => Happened.Looks(look));
-        foreach ((Symptom symptom, double there) in Symptoms.Of(state.Cause))
+        Do(Takes(), () => Happened.Looks(look), "look at the drive belt's ribs");
+        foreach ((Symptom symptom, double there, string? proposal) in Symptoms.Of(state.Cause))
         {
-            Do(Takes(), () => new SymptomReading { Symptom = symptom, Present = Chance(there) });
+            Do(Takes(), () => new SymptomReading { Symptom = symptom, Present = Chance(there) }, proposal);
         }
-    }
-
-    private void Test()
-    {
-        bool slips = Slips();
-        Do(Takes(), () => slips ? Happened.Slips : Happened.Holds);
     }
 
     /// <summary>Whether somebody on the belt feels it give way, by the truth as it stands.</summary>
@@ -131,13 +153,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private void Speeds()
     {
-        if (!Takes())
-        {
-            return;
-        }
-
-        double roller = state.Speed / 0.026;
-        double motor = 3 * roller;
+        double roller = state.Speed / RollerRadius;
+        double motor = PulleyRatio * roller;
         double shown = state.Cause == Cause.OutOfCalibration ? state.Speed * Pick(0.85, 0.9, 1.09, 1.15) : state.Speed;
         (double belt, double drive) = Slip();
         double droop = state.Cause switch
@@ -151,23 +168,20 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         events.Add(Read(LoadState.Unloaded, motor, roller, state.Speed, shown));
         double loadedRoller = roller * droop * (1 - drive);
         events.Add(
-            Read(LoadState.Loaded, motor * droop, loadedRoller, loadedRoller * 0.026 * (1 - belt - 0.003), shown)
+            Read(LoadState.Loaded, motor * droop, loadedRoller, loadedRoller * RollerRadius * (1 - belt - 0.003), shown)
         );
     }
 
     private SpeedReading Read(LoadState load, double motor, double roller, double belt, double shown) =>
-        Happened.Speeds(load, motor * (1 + Noise(0.003)), roller * (1 + Noise(0.003)), belt * (1 + Noise(0.004))) with
+        Happened.Speeds(
+            load,
+            Shown(motor, Stated.MeterSpeed),
+            Shown(roller, Stated.MeterSpeed),
+            Shown(belt, Stated.MeterSpeed)
+        ) with
         {
             Display = Speed.FromMetersPerSecond(Math.Round(shown, 1)),
         };
-
-    private void Friction()
-    {
-        if (Takes())
-        {
-            ReadFriction();
-        }
-    }
 
     private void ReadFriction()
     {
@@ -176,15 +190,15 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         switch (kind ??= state.Grade > 0 ? 0 : random.Next(3))
         {
             case 0:
-                double extra = friction * 60 * 9.80665;
+                // Whoever pulls the belt by hand turns the motor along.
+                double empty = NoLoadPull;
+                double loaded = misread ? 0.9 * empty : empty + (friction * 60 * 9.80665);
                 events.Add(
                     new PullReading
                     {
                         Mass = Mass.FromKilograms(60),
-                        LoadedPull = Force.FromNewtons(
-                            misread ? state.Drag * 0.9 : (state.Drag + extra) * (1 + Noise(0.02))
-                        ),
-                        EmptyPull = Force.FromNewtons(state.Drag * (1 + Noise(0.02))),
+                        LoadedPull = Force.FromNewtons(Shown(loaded, Stated.ScaleForce)),
+                        EmptyPull = Force.FromNewtons(Shown(empty, Stated.ScaleForce)),
                     }
                 );
                 break;
@@ -192,58 +206,84 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
                 MotorCurrents(friction, misread);
                 break;
             default:
-                double empty = 10 + (state.Drag * 2 / 0.65);
-                double loaded = empty + (friction * state.Mass * 9.80665 * 2 / 0.65);
-                events.Add(Happened.Watts(LoadState.Unloaded, empty * (1 + Noise(0.02))));
-                events.Add(Happened.Watts(LoadState.Loaded, misread ? empty * 0.8 : loaded * (1 + Noise(0.02))));
+                events.Add(Power(LoadState.Unloaded, Amperes(state.Drag)));
+                events.Add(Power(LoadState.Loaded, misread ? 0.7 * Amperes(state.Drag) : Loaded(friction)));
                 break;
         }
     }
 
     private int? kind;
 
+    private double Constant => BenchMachine.PlateConstant * state.MotorStrength;
+
+    /// <summary>Pull of the empty belt by hand, the motor's friction counted in [N].</summary>
+    private double NoLoadPull => state.Drag + (state.MotorFriction * PulleyRatio / RollerRadius);
+
+    /// <summary>Mean armature current for a pull at the belt, by the balance of torques [A].</summary>
+    private double Amperes(double pull) => ((pull * RollerRadius / PulleyRatio) + state.MotorFriction) / Constant;
+
+    /// <summary>The same under the user. On a belt that slips nobody walks as usual.</summary>
+    private double Loaded(double friction)
+    {
+        double incline = Math.Atan(state.Grade);
+        double rubbing = state.Mass * 9.80665 * ((friction * Math.Cos(incline)) - Math.Sin(incline));
+        return Amperes(state.Drag + rubbing) * (Slips() ? 1 + Noise(Stated.LoadWhileSlipping.Value) : 1);
+    }
+
+    /// <summary>Mains power by the circuit: motor, brushes, winding, then controller and what is taken at rest.</summary>
+    private MainsPowerReading Power(LoadState load, double amperes)
+    {
+        double volts = Volts(SpeedOfReadings, amperes);
+        double watts = state.Standby + (amperes * volts / state.Efficiency);
+        return Happened.Watts(load, Shown(watts, Stated.MeterPower, Stated.LeastPowerUncertainty), SpeedOfReadings);
+    }
+
+    private double Volts(double speed, double amperes) =>
+        (Constant * speed * PulleyRatio / RollerRadius) + (state.Resistance * amperes) + state.BrushDrop;
+
     private void MotorCurrents(double friction, bool misread)
     {
-        double constant = BenchMachine.PlateConstant * state.MotorStrength;
-        double ratio = 3 / 0.026;
-        double Amperes(double pull) => ((pull / ratio) + BenchMachine.MotorFriction) / constant;
-        double loadedPull =
-            (state.Mass * 9.80665 * ((friction * Math.Cos(Math.Atan(state.Grade))) - Math.Sin(Math.Atan(state.Grade))))
-            + state.Drag;
         if (Takes())
         {
             foreach (double speed in (double[])[0.8, 2.4])
             {
-                double motor = speed * ratio;
                 events.Add(
-                    Happened.Motor(LoadState.Unloaded, Amperes(state.Drag) * (1 + Noise(0.01)), speed) with
+                    Current(LoadState.Unloaded, Amperes(state.Drag), speed) with
                     {
                         Voltage = ElectricPotential.FromVolts(
-                            ((constant * motor) + (0.5 * Amperes(state.Drag))) * (1 + Noise(0.004))
+                            Shown(Volts(speed, Amperes(state.Drag)), Stated.MeterVoltage)
                         ),
-                        MotorSpeed = RotationalSpeed.FromRadiansPerSecond(motor * (1 + Noise(0.003))),
+                        MotorSpeed = RotationalSpeed.FromRadiansPerSecond(
+                            Shown(speed * PulleyRatio / RollerRadius, Stated.MeterSpeed)
+                        ),
                     }
                 );
             }
         }
 
-        double loaded = Math.Max(0.1, Amperes(loadedPull));
-        loaded = state.Cause == Cause.ControllerLimit ? BenchMachine.CurrentLimit * (1 + Noise(0.01)) : loaded;
+        double loaded =
+            state.Cause == Cause.ControllerLimit ? BenchMachine.CurrentLimit : Math.Max(0, Loaded(friction));
         loaded = Math.Min(loaded, BenchMachine.CurrentLimit);
-        events.Add(Happened.Motor(LoadState.Unloaded, Amperes(state.Drag) * (1 + Noise(0.015)), 2));
+        events.Add(Current(LoadState.Unloaded, Amperes(state.Drag), SpeedOfReadings));
         events.Add(
-            Happened.Motor(LoadState.Loaded, misread ? 0.7 * Amperes(state.Drag) : loaded * (1 + Noise(0.015)), 2) with
+            Current(LoadState.Loaded, misread ? 0.7 * Amperes(state.Drag) : loaded, SpeedOfReadings) with
             {
                 Form = misread && Chance(0.5) ? CurrentForm.Alternating : CurrentForm.Direct,
             }
         );
     }
 
+    private MotorCurrentReading Current(LoadState load, double amperes, double speed) =>
+        Happened.Motor(load, Math.Max(0, Shown(amperes, Stated.MeterCurrent, Stated.LeastCurrentUncertainty)), speed);
+
     private void Lift(double height)
     {
         bool misread = state.Cause == Cause.WrongReading && !misreadsFriction;
-        double force = new LiftBench(state.Tension, state.PerWidth).Force(height + Noise(0.0005), turns);
-        events.Add(Happened.Lift(1000 * height, Math.Max(1, force * (misread ? 0.5 : 1 + Noise(0.02)))));
+        double force = new LiftBench(state.Tension, state.PerWidth).Force(
+            height + Noise(Stated.LiftHeight.Value),
+            turns
+        );
+        events.Add(Happened.Lift(1000 * height, Math.Max(1, misread ? 0.5 * force : Shown(force, Stated.ScaleForce))));
         if (misread)
         {
             events.Add(Happened.Lift(1000 * height, Math.Max(1, force * 1.9)));
@@ -253,7 +293,11 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
     private void Drift()
     {
         bool off = state.Cause == Cause.BeltOffCentre;
-        Do(Takes(), () => Happened.Drift(off ? Pick(-1, 1) * (4 + (8 * random.NextDouble())) : Noise(0.5), 20));
+        Do(
+            Takes(),
+            () => Happened.Drift(off ? Pick(-1, 1) * (4 + (8 * random.NextDouble())) : Noise(0.5), 20),
+            "drift of the empty belt"
+        );
         Do(
             Takes(),
             () =>
@@ -272,7 +316,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
                 {
                     Measured = Ratio.FromDecimalFractions(0.05 + Noise(0.002)),
                     Display = Ratio.FromDecimalFractions(shown),
-                }
+                },
+            "grade of the deck"
         );
     }
 
@@ -290,24 +335,24 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
             Cause.DeckDry or Cause.BeltAndDeckWorn or Cause.ControllerLimit => 35 + (25 * random.NextDouble()),
             _ => 18 + (25 * random.NextDouble()),
         };
-        Do(Takes(), () => Warm(WarmPlace.TailRollerBearing, bearing));
-        Do(Takes(), () => Warm(WarmPlace.MotorCase, motor));
+        Do(Takes(), () => Warm(WarmPlace.TailRollerBearing, bearing), "bearings above the air");
+        Do(Takes(), () => Warm(WarmPlace.MotorCase, motor), "motor's case above the air");
         double groove =
             state.Cause == Cause.BeltAndDeckWorn ? 0.5 + (1.5 * random.NextDouble()) : 0.4 * random.NextDouble();
-        Do(Takes(), () => new GrooveReading { Depth = Length.FromMillimeters(groove) });
+        Do(Takes(), () => new GrooveReading { Depth = Length.FromMillimeters(groove) }, "straightedge across the deck");
         bool worn = state.Cause == Cause.MotorWeak && Chance(0.6);
         Do(
             Takes(),
             () => new BrushReading { Left = Length.FromMillimeters(worn ? 5 : 14), Least = Length.FromMillimeters(8) }
         );
-        double slowing = state.Drag / 12;
+        double slowing = NoLoadPull / MovingMass;
         Do(
             Takes(),
             () =>
                 new CoastDownReading
                 {
                     From = Speed.FromMetersPerSecond(2),
-                    Time = Duration.FromSeconds(2 / slowing * (1 + Noise(0.05))),
+                    Time = Duration.FromSeconds(Shown(2 / slowing, Stated.CoastDown)),
                 }
         );
     }
@@ -322,15 +367,10 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private void Electricity()
     {
-        if (!Takes())
-        {
-            return;
-        }
-
         double sag =
             state.Cause == Cause.SupplyWeak ? 0.07 + (0.07 * random.NextDouble()) : 0.01 + (0.02 * random.NextDouble());
-        events.Add(Socket(LoadState.Unloaded, 120 * (1 + Noise(0.003))));
-        events.Add(Socket(LoadState.Loaded, 120 * (1 - sag) * (1 + Noise(0.003))));
+        events.Add(Socket(LoadState.Unloaded, Shown(120, Stated.MeterVoltage)));
+        events.Add(Socket(LoadState.Loaded, Shown(120 * (1 - sag), Stated.MeterVoltage)));
     }
 
     private static MainsVoltageReading Socket(LoadState load, double volts) =>
@@ -341,7 +381,8 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         bool end = state.Cause == Cause.BoltsAtTheirEnd;
         Do(
             Takes(),
-            () => new ThreadReading { Left = Length.FromMillimeters(end ? 0.2 : 12 + (20 * random.NextDouble())) }
+            () => new ThreadReading { Left = Length.FromMillimeters(end ? 0.2 : 12 + (20 * random.NextDouble())) },
+            "thread left"
         );
         BoltFeel feel =
             (end && Chance(0.8)) || (state.Cause == Cause.OverTightened && Chance(0.5)) ? BoltFeel.Hard : BoltFeel.Even;
@@ -391,27 +432,59 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
         }
     }
 
-    private ImmutableArray<EarlierVisit> EarlierVisits() =>
-        Takes()
-            ?
-            [
-                new()
-                {
-                    Day = new(2026, 2, 3),
-                    BeltDrag = Force.FromNewtons(25 * (1 + Noise(0.1))),
-                    Slowing = Acceleration.FromMetersPerSecondSquared(25.0 / 12 * (1 + Noise(0.1))),
-                    Turns = state.Cause == Cause.OverTightened ? 2.5 : 0.5,
-                },
-            ]
-            : [];
+    private ImmutableArray<EarlierVisit> EarlierVisits()
+    {
+        if (!Takes())
+        {
+            return [];
+        }
+
+        // Nothing was wrong then: the same machine with the pull that it had, and what changes in some months.
+        double pull = (NoLoadPull - state.Drag + state.DragBefore) * (1 + Noise(0.1));
+        return
+        [
+            new()
+            {
+                Day = new(2026, 2, 3),
+                BeltDrag = Force.FromNewtons(Shown(pull, Stated.ScaleForce)),
+                Slowing = Acceleration.FromMetersPerSecondSquared(Shown(pull / MovingMass, Stated.CoastDown)),
+                Turns = state.Cause == Cause.OverTightened ? 2.5 : 0.5,
+            },
+        ];
+    }
 
     private double Pick(params double[] values) => values[random.Next(values.Length)];
 
-    private void Do(bool taken, Func<VisitEvent> read)
+    private void Do(bool taken, Func<VisitEvent> read, string? proposal = null)
     {
         if (taken)
         {
             events.Add(read());
+        }
+        else
+        {
+            Leave(proposal, () => events.Add(read()));
+        }
+    }
+
+    private void Do(Action read, string proposal)
+    {
+        if (Takes())
+        {
+            read();
+        }
+        else
+        {
+            Leave(proposal, read);
+        }
+    }
+
+    /// <summary>What was left out can be caught up with, where the sheet proposes it in such words.</summary>
+    private void Leave(string? proposal, Action read)
+    {
+        if (proposal is not null)
+        {
+            left.Add((proposal, read));
         }
     }
 }

@@ -124,7 +124,7 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
 
     /// <summary>
     /// Model error: hubs on springs of 1 kN/mm that nobody told of. The tension at the bolt position of the lifts keeps
-    /// its interval (94 %); the stiffness reads half, and its interval misses (11 %).
+    /// its interval (92 %); the stiffness reads half, and its interval misses (8 %).
     /// </summary>
     [Fact]
     public void OfLiftsOnAFrameThatGivesWayUntold()

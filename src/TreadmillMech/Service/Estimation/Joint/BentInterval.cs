@@ -17,7 +17,7 @@ internal static class BentInterval
 
     // Share of a standard deviation: of the held quantity, and up to which an end is good enough.
     private const double Held = 1e-3;
-    private const double Near = 0.02;
+    private const double Near = 0.03;
 
     // A straight model rises along its steepest path by half the square of the factor; this much of it is straight enough.
     private const double Straight = 0.05;
@@ -30,7 +30,7 @@ internal static class BentInterval
         JointFit.RowPoint at = Value(value, solution, solution.Point);
         Vector<double> gradient = Gradient(value, in at, solution.Point.Length);
         double spread = QuantityTable.Spread(solution.Covariance, gradient);
-        if (!(spread > 0) || free.Least([.. solution.Point]) is not (var best, var least))
+        if (!(spread > 0) || solution.Least is not (var best, var least))
         {
             return null;
         }
@@ -57,7 +57,7 @@ internal static class BentInterval
             double off = factor * spread;
             double within = 0;
             double beyond = double.PositiveInfinity;
-            double[] start = [.. best];
+            double[] start = [.. best.Select((x, i) => x + (side * factor * path[i]))];
             for (int i = 0; i < MostTries; i++)
             {
                 HeldRow held = new(quantity, middle + (side * off), Held * spread);

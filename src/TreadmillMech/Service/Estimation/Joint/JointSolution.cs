@@ -12,6 +12,7 @@ internal sealed class JointSolution
     private readonly IReadOnlyList<VisitRow> rows;
     private readonly JointFit.RowPoint[] at;
     private readonly Dictionary<int, double> foretold = [];
+    private readonly Lazy<(double[] Point, double Target)?> least;
 
     internal JointSolution(
         IReadOnlyList<VisitUnknown> unknowns,
@@ -36,6 +37,7 @@ internal sealed class JointSolution
             Smooth = moments.Smooth;
         }
 
+        least = new(() => new JointFit(Unknowns, Smooth).Least([.. Point]));
         BroadCovariance = JointFit.PriorInformation(unknowns, broad: true).Inverse();
         for (int i = 0; i < unknowns.Count; i++)
         {
@@ -63,6 +65,9 @@ internal sealed class JointSolution
 
     /// <summary>The rows, each pass or fail replaced by the normal factor that stands for it.</summary>
     internal IReadOnlyList<VisitRow> Smooth { get; }
+
+    /// <summary>The most probable point with those rows, and what is made least there; null where it does not settle.</summary>
+    internal (double[] Point, double Target)? Least => least.Value;
 
     /// <summary>Covariance of the broad priors alone.</summary>
     internal Matrix<double> BroadCovariance { get; }

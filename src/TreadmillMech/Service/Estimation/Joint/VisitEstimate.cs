@@ -29,7 +29,8 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// </remarks>
 public sealed class VisitEstimate
 {
-    private static readonly double Factor95 = Normal.InvCDF(0, 1, 0.975);
+    /// <summary>Standard deviations to each side that hold 95 % of a normal law.</summary>
+    internal static readonly double Factor95 = Normal.InvCDF(0, 1, 0.975);
 
     private readonly Visit visit;
     private readonly VisitOptions options;

@@ -30,7 +30,7 @@ internal sealed class VisitRows
         loop = new(visit.Machine);
         LeftOut = ReadingCheck.Refuse(visit, options);
         refused = [.. LeftOut.Select(r => r.Event)];
-        Unknowns = new(visit.Machine, options, OilyRoller());
+        Unknowns = new(visit.Machine, options, OilyRoller(), SuspectDriveBelt.Of(visit, refused, options));
         slipping = SlippingAt.Of(visit, refused, options);
         Given();
         for (int i = 0; i < visit.Events.Length; i++)
@@ -82,7 +82,7 @@ internal sealed class VisitRows
 
     internal PulleyContact? DriveBelt() =>
         visit.Machine.DriveBelt is { } belt
-            ? new(loop, belt.Tensioning, Unknowns.DriveBelt[^1], Unknowns.DriveBeltFriction)
+            ? new(loop, belt.Tensioning, Unknowns.DriveBelt[^1], Unknowns.DriveBeltFriction[^1])
             : null;
 
     internal LiftRow Lift(int index, double height, double force, bool locked, double relative) =>
@@ -194,8 +194,11 @@ internal sealed class VisitRows
             case CleanAction { Place: CleanedPlace.Rollers }:
                 Work(ref readSinceRollers, Unknowns.CleanRollers);
                 break;
-            case DriveBeltAction:
-                Work(ref readSinceDriveBelt, Unknowns.WorkOnDriveBelt);
+            case DriveBeltAction work:
+                Work(
+                    ref readSinceDriveBelt,
+                    () => Unknowns.WorkOnDriveBelt(visit.Machine.DriveBelt?.Friction, work.Replaced)
+                );
                 break;
             case Reading reading:
                 Read(index, reading);
@@ -318,6 +321,14 @@ internal sealed class VisitRows
     {
         double amperes = Si.Current.ToSi(reading.Current);
         double speed = Si.Speed.ToSi(reading.BeltSpeed);
+        if (ReadingCheck.AtLimit(visit.Machine, reading, options))
+        {
+            LeftOut.Add(
+                new(index, "motor current", "At its limit the controller sets the current, not what the belt takes.")
+            );
+            return;
+        }
+
         rows.Add(Current(index, amperes, MassOn(reading.State, reading.UserMass), speed, relative));
         if (reading.Voltage is { } volts)
         {
@@ -352,26 +363,37 @@ internal sealed class VisitRows
             return;
         }
 
+        // A loose pulley slips on its shaft, whatever the belt on it could hold.
         bool hasDriveBelt = visit.Machine.DriveBelt is not null;
-        bool Slips(Estimate<double> slip) => slip.Value > options.Slip.Value;
-        string Named(string contact, bool slips) => $"speeds, {contact} {(slips ? "slipped" : "held")}";
-        if (located.RunningBelt.Is(out Estimate<double> belt))
+        bool pulleyMoves = visit.Events.Any(static e =>
+            e is SymptomReading { Symptom: Symptom.PulleyMoves, Present: true }
+        );
+        Read("running belt", located.RunningBelt, runningBelt: true, driveBelt: false);
+        if (hasDriveBelt && !pulleyMoves)
         {
-            rows.Add(Slip(index, Named("running belt", Slips(belt)), Slips(belt), runningBelt: true, driveBelt: false));
+            Read("drive belt", located.DriveBelt, runningBelt: false, driveBelt: true);
         }
 
-        if (hasDriveBelt && located.DriveBelt.Is(out Estimate<double> drive))
+        if (!located.RunningBelt.Found && !located.DriveBelt.Found && !pulleyMoves)
         {
-            rows.Add(Slip(index, Named("drive belt", Slips(drive)), Slips(drive), runningBelt: false, driveBelt: true));
+            Read("both belts", located.Whole, runningBelt: true, hasDriveBelt);
         }
 
-        if (!located.RunningBelt.Found && !located.DriveBelt.Found && located.Whole.Is(out Estimate<double> whole))
+        void Read(string contact, Answer<Estimate<double>> answer, bool runningBelt, bool driveBelt)
         {
-            rows.Add(
-                Slip(index, Named("both belts", Slips(whole)), Slips(whole), runningBelt: true, driveBelt: hasDriveBelt)
-            );
+            if (answer.Is(out Estimate<double> slip) && Slips(slip) is { } slips)
+            {
+                string name = $"speeds, {contact} {(slips ? "slipped" : "held")}";
+                rows.Add(Slip(index, name, slips, runningBelt, driveBelt));
+            }
         }
     }
+
+    /// <summary>Whether a slip is one; null where creep and the errors of the speeds may have made it.</summary>
+    private bool? Slips(Estimate<double> slip) =>
+        slip.Value <= options.Slip.Value ? false
+        : slip.Value > options.Slip.Value + slip.StandardUncertainty ? true
+        : null;
 
     /// <summary>The tension that the machine was described with: a reading before the visit and the turns since.</summary>
     private void Given()
@@ -452,7 +474,7 @@ internal sealed class VisitRows
             (Inputs.DeckFriction, Unknowns.Deck[^1]),
             (Inputs.BeltDrag, Unknowns.Drag[^1]),
             (Inputs.DriveBeltTension, Unknowns.DriveBelt.Count > 0 ? Unknowns.DriveBelt[^1] : -1),
-            (Inputs.DriveBeltFriction, Unknowns.DriveBeltFriction)
+            (Inputs.DriveBeltFriction, Unknowns.DriveBeltFriction.Count > 0 ? Unknowns.DriveBeltFriction[^1] : -1)
         );
     }
 }

@@ -16,7 +16,7 @@ internal sealed class VisitUnknowns
     private readonly List<VisitUnknown> all = [];
     private readonly VisitOptions options;
 
-    internal VisitUnknowns(Treadmill machine, VisitOptions options, bool oilyRoller)
+    internal VisitUnknowns(Treadmill machine, VisitOptions options, bool oilyRoller, bool suspectDriveBelt)
     {
         this.options = options;
         double width = Si.Length.ToSi(machine.Belt.Width);
@@ -85,14 +85,16 @@ internal sealed class VisitUnknowns
                     "DriveBeltTension",
                     options.PriorDriveBeltTension.Value,
                     options.PriorDriveBeltTensionSpread,
-                    belt.Tension is { } tension ? Si.Force.ToSi(tension) : null
+                    belt.Tension is { } tension && !suspectDriveBelt ? Si.Force.ToSi(tension) : null
                 )
             );
-            DriveBeltFriction = Log(
-                "DriveBeltFriction",
-                options.PriorDriveBeltFriction.Value,
-                options.PriorDriveBeltFrictionSpread,
-                belt.Friction
+            DriveBeltFriction.Add(
+                Log(
+                    "DriveBeltFriction",
+                    options.PriorDriveBeltFriction.Value,
+                    options.PriorDriveBeltFrictionSpread,
+                    suspectDriveBelt ? null : belt.Friction
+                )
             );
         }
     }
@@ -115,8 +117,6 @@ internal sealed class VisitUnknowns
 
     internal int Standby { get; }
 
-    internal int DriveBeltFriction { get; } = -1;
-
     internal List<int> Deck { get; } = [];
 
     internal List<int> Drag { get; } = [];
@@ -124,6 +124,8 @@ internal sealed class VisitUnknowns
     internal List<int> Roller { get; } = [];
 
     internal List<int> DriveBelt { get; } = [];
+
+    internal List<int> DriveBeltFriction { get; } = [];
 
     /// <summary>The deck was cleaned or lubricated: another friction, and a drag near the one before.</summary>
     internal void ServiceDeck()
@@ -172,10 +174,24 @@ internal sealed class VisitUnknowns
             )
         );
 
-    internal void WorkOnDriveBelt()
+    /// <param name="given">Friction that the machine was described with, which a new belt has again; null where unknown.</param>
+    /// <param name="replaced">Whether the belt is a new one.</param>
+    internal void WorkOnDriveBelt(double? given, bool replaced)
     {
         if (DriveBelt.Count > 0)
         {
+            if (replaced)
+            {
+                DriveBeltFriction.Add(
+                    Log(
+                        "DriveBeltFriction" + After(DriveBelt),
+                        options.PriorDriveBeltFriction.Value,
+                        options.PriorDriveBeltFrictionSpread,
+                        given
+                    )
+                );
+            }
+
             DriveBelt.Add(
                 Log(
                     "DriveBeltTension" + After(DriveBelt),

@@ -55,7 +55,7 @@ internal static class DriveRates
         Sums(in x, in loads, state, rates, in work);
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Load<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -82,7 +82,7 @@ internal static class DriveRates
         work.MeanTension = TransientLaws.MeanTension(x.Tension - work.CentrifugalTension, work.Load, shared);
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Grip<T>(in DriveNumbers<T> x, in DriveKinds kinds, ReadOnlySpan<T> state, ref DriveWork<T> work)
         where T : struct, IReal<T>
     {
@@ -116,7 +116,7 @@ internal static class DriveRates
         rates[DriveStates.Travel] = state[DriveStates.Belt];
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void PulleyForce<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -149,7 +149,7 @@ internal static class DriveRates
             * TransientLaws.SmoothSign(work.PulleySliding, PulleyWidth);
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Armature<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -183,7 +183,7 @@ internal static class DriveRates
         work.ArmatureHeat = DcMotorLaws.CopperLoss(current, work.Resistance) + (work.Brush * current);
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (T Target, T Off) Controller<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -210,7 +210,7 @@ internal static class DriveRates
         return (T.IfLess(off, 0.5, limited, 0), off);
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Voltage<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -243,7 +243,7 @@ internal static class DriveRates
         work.Voltage = given;
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Shafts<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -273,7 +273,7 @@ internal static class DriveRates
         }
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Warming<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -311,7 +311,7 @@ internal static class DriveRates
         );
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void DeckWarming<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
@@ -345,7 +345,7 @@ internal static class DriveRates
         );
     }
 
-    [MethodImpl(MethodImplOptions.NoInlining)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Sums<T>(
         in DriveNumbers<T> x,
         in LoadNumbers<T> loads,

@@ -23,7 +23,7 @@ internal sealed class DriveRecord
             columns[i] = new double[rows];
         }
 
-        events = new (double, DriveEventKind)[MostEvents];
+        events = GC.AllocateUninitializedArray<(double, DriveEventKind)>(MostEvents);
     }
 
     /// <summary>Rows filled.</summary>

@@ -85,31 +85,31 @@ internal sealed class RegisterSolver
     {
         ref Vector512<double> columns = ref First(inverse);
         Vector512<double> b = rightSide;
-        Vector512<double> even = columns * Spread(b, 0);
-        Vector512<double> odd = Unsafe.Add(ref columns, 1) * Spread(b, 1);
-        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 2), Spread(b, 2), even);
-        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 3), Spread(b, 3), odd);
-        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 4), Spread(b, 4), even);
-        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 5), Spread(b, 5), odd);
+        Vector512<double> even = columns * Broadcast(b, 0);
+        Vector512<double> odd = Unsafe.Add(ref columns, 1) * Broadcast(b, 1);
+        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 2), Broadcast(b, 2), even);
+        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 3), Broadcast(b, 3), odd);
+        even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 4), Broadcast(b, 4), even);
+        odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 5), Broadcast(b, 5), odd);
         bool many = coupled > Few;
         if (many)
         {
-            even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 6), Spread(b, 6), even);
-            odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 7), Spread(b, 7), odd);
+            even = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 6), Broadcast(b, 6), even);
+            odd = Vector512.FusedMultiplyAdd(Unsafe.Add(ref columns, 7), Broadcast(b, 7), odd);
         }
 
         // The following states of the first register have a column of nothing here, and come with the others below.
         Vector512<double> solved = even + odd;
         ref Vector512<double> rows = ref First(Cells.Of(slopes.Numbers));
         ref Vector512<double> divisor = ref First(divisors);
-        Vector512<double> s0 = Spread(solved, 0);
-        Vector512<double> s1 = Spread(solved, 1);
-        Vector512<double> s2 = Spread(solved, 2);
-        Vector512<double> s3 = Spread(solved, 3);
-        Vector512<double> s4 = Spread(solved, 4);
-        Vector512<double> s5 = Spread(solved, 5);
-        Vector512<double> s6 = Spread(solved, 6);
-        Vector512<double> s7 = Spread(solved, 7);
+        Vector512<double> s0 = Broadcast(solved, 0);
+        Vector512<double> s1 = Broadcast(solved, 1);
+        Vector512<double> s2 = Broadcast(solved, 2);
+        Vector512<double> s3 = Broadcast(solved, 3);
+        Vector512<double> s4 = Broadcast(solved, 4);
+        Vector512<double> s5 = Broadcast(solved, 5);
+        Vector512<double> s6 = Broadcast(solved, 6);
+        Vector512<double> s7 = Broadcast(solved, 7);
         int width = registers;
         for (int i = coupled == Register ? 1 : 0; i < width; i++)
         {
@@ -141,6 +141,6 @@ internal sealed class RegisterSolver
         Unsafe.Add(ref Unsafe.As<Vector512<double>, double>(ref register), index);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector512<double> Spread(Vector512<double> register, [ConstantExpected] int index) =>
+    private static Vector512<double> Broadcast(Vector512<double> register, [ConstantExpected] int index) =>
         Vector512.Shuffle(register, Vector512.Create((long)index));
 }

@@ -46,9 +46,9 @@ internal static class TellingLooks
             : Open(facts)
                 .Select(l => (Look: l, After: After(possible, l.Outcomes)))
                 .Where(l => l.After - now >= facts.Options.WorthReading.Value * (1 - now))
-                .OrderByDescending(l => (l.After - now) / l.Look.Minutes)
+                .OrderByDescending(l => (l.After - now) / l.Look.Lasts)
                 .Take(Most)
-                .Select(l => new ReadingProposal(l.Look.Reading, l.Look.Settles, Gain(now, l.After), l.Look.Minutes));
+                .Select(l => new ReadingProposal(l.Look.Reading, l.Look.Settles, Gain(now, l.After), l.Look.Lasts));
     }
 
     private static double After(IReadOnlyList<RankedCause> possible, IEnumerable<Func<Cause, double>> outcomes) =>
@@ -217,7 +217,7 @@ internal static class TellingLooks
 
     /// <param name="Reading">What to look at and how.</param>
     /// <param name="Settles">What it settles.</param>
-    /// <param name="Minutes">How long it takes.</param>
+    /// <param name="Lasts">How long it takes [min].</param>
     /// <param name="Outcomes">The probability of each outcome under each cause.</param>
-    private sealed record Look(string Reading, string Settles, int Minutes, IEnumerable<Func<Cause, double>> Outcomes);
+    private sealed record Look(string Reading, string Settles, int Lasts, IEnumerable<Func<Cause, double>> Outcomes);
 }

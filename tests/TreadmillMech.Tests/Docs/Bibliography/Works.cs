@@ -139,6 +139,16 @@ internal static class Works
             "the integrator in time"
         ),
         Paper(
+            "Soderlind",
+            "G. Soderlind 2003, Digital filters in adaptive time-stepping, ACM Transactions on Mathematical Software 29",
+            "sizes of steps in time, from memory"
+        ),
+        Book(
+            "Particle Data Group",
+            "Particle Data Group, Review of Particle Physics, Introduction, 5.3",
+            "how many digits an uncertainty is given with"
+        ),
+        Paper(
             "Archard",
             "J. F. Archard 1953, Contact and rubbing of flat surfaces, Journal of Applied Physics",
             "wear of belt and deck"

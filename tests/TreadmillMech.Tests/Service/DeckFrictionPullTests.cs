@@ -48,7 +48,11 @@ public sealed class DeckFrictionPullTests
             "mass",
             () => DeckFriction.FromPull(Mass.FromKilograms(kilograms), Newtons(200), Newtons(20))
         );
-        Assert.Contains($"{kilograms} kg is not above 0 kg", error.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"{kilograms} kg is not above 0 kg"),
+            error.Message,
+            StringComparison.Ordinal
+        );
     }
 
     private static Force Newtons(double value) => Force.FromNewtons(value);

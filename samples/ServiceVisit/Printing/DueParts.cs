@@ -29,6 +29,8 @@ internal static class DueParts
             "kilowattHoursOfWaitingAYear",
             known.EnergyOfWaitingAYear.Is(out UnitsNet.Energy energy) ? energy.KilowattHours : null
         );
+        json.WriteAnswer("workOfWaitingAYear", known.WorkOfWaitingAYear);
+        json.WriteAnswer("workOfAServedYear", known.WorkOfAServedYear);
         json.WriteEndObject();
     }
 

@@ -6,32 +6,50 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>When to come back for the deck, by each way that tells it.</summary>
 internal static class DueText
 {
+    internal const string Heading = "When to come back for the deck";
+
     internal static void Write(Page page, Answer<DueDate> due)
     {
-        page.Heading("When to come back for the deck");
+        page.Heading(Heading);
         if (!due.Is(out DueDate? known))
         {
             page.Paragraph($"No day: {Words.Of(due.Missing)}.", 2);
             return;
         }
 
-        Line(page, "At the latest", Day(known.First));
-        Line(page, "By the trend of friction", Trend(known));
-        Line(page, "By use", Text(known.ByUse) + $"; {known.WorkLimit.Name} {known.WorkLimit}");
-        Line(page, "Common interval", $"{Day(known.CommonPractice.First)} to {Day(known.CommonPractice.Last)}");
-        Line(
-            page,
+        foreach ((string name, string value) in Lines(known))
+        {
+            page.Paragraph(value, 2, $"{name}: ".PadRight(27));
+        }
+    }
+
+    internal static IEnumerable<(string Name, string Value)> Lines(DueDate known)
+    {
+        yield return ("At the latest", Day(known.First));
+        yield return ("By the trend of friction", Trend(known));
+        yield return ("By use", Text(known.ByUse) + $"; {known.WorkLimit.Name} {known.WorkLimit}");
+        yield return ("Common interval", $"{Day(known.CommonPractice.First)} to {Day(known.CommonPractice.Last)}");
+        yield return (
             "Growth in a year",
             known.GrowthInAYear.Is(out Figure? g) ? $"{g}" : Words.Of(known.GrowthInAYear.Missing)
         );
-        Line(
-            page,
+        yield return (
             "Waiting costs in a year",
             known.EnergyOfWaitingAYear.Is(out UnitsNet.Energy energy)
                 ? string.Create(CultureInfo.InvariantCulture, $"{energy.KilowattHours:0} kWh from the mains")
                 : Words.Of(known.EnergyOfWaitingAYear.Missing)
         );
+        yield return ("Waiting wears in a year", Wear(known));
     }
+
+    /// <summary>Friction work of a year without service beside that of a served deck.</summary>
+    private static string Wear(DueDate due) =>
+        due.WorkOfWaitingAYear.Is(out Figure? waiting) && due.WorkOfAServedYear.Is(out Figure? served)
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{waiting} of friction work for each belt area, {waiting.Value / served.Value:0.0} times that of a deck kept served; wear goes with that work at the least"
+            )
+            : Words.Of(due.WorkOfWaitingAYear.Missing);
 
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -44,7 +62,4 @@ internal static class DueText
     }
 
     private static string Text(Answer<DateOnly> day) => day.Is(out DateOnly known) ? Day(known) : Words.Of(day.Missing);
-
-    private static void Line(Page page, string name, string value) =>
-        page.Paragraph(value, 2, $"{name}: ".PadRight(27));
 }

@@ -4,8 +4,9 @@ namespace TreadmillMech.Service;
 
 /// <summary>When the deck is due for service again, by each way that tells it, beside the common interval.</summary>
 /// <remarks>
-/// A trend holds as long as use stays as it was. What waiting costs in wear is not told in millimetres: the wear coefficient
-/// of a belt on a deck is not known in the field; friction work for each area is the measure that compares.
+/// A trend holds as long as use stays as it was. What waiting costs in wear is told in friction work for each belt area,
+/// beside that of a served deck under the same use: wear goes with that work at the least (energy form of Archard's law),
+/// and dry coats wear faster. In millimetres it is not told: wear for each joule differs by tens from pair to pair.
 /// </remarks>
 public sealed partial record DueDate
 {
@@ -30,7 +31,16 @@ public sealed partial record DueDate
     /// <summary>Growth of the friction in a year, from the visits since the last service; no answer where no trend is known.</summary>
     public required Answer<Figure> GrowthInAYear { get; init; }
 
-    /// <summary>Mains energy that the friction above that after a service costs in a year; no answer where use is not known.</summary>
+    /// <summary>Friction work for each belt area in a year without service, the friction growing as it did; no answer where use or friction is not known.</summary>
+    public required Answer<Figure> WorkOfWaitingAYear { get; init; }
+
+    /// <summary>The same with the friction of a served deck all year; no answer where use is not known.</summary>
+    public required Answer<Figure> WorkOfAServedYear { get; init; }
+
+    /// <summary>
+    /// Mains energy that the friction above that after a service costs in a year without service, the friction growing as it
+    /// did; no answer where use is not known.
+    /// </summary>
     public required Answer<Energy> EnergyOfWaitingAYear { get; init; }
 
     /// <summary>The first of the days that are known: by trend, by use, and the last day of the common interval.</summary>

@@ -211,6 +211,30 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.001, 0.5);
     } = new("error of the display", 0.05, "", Practice);
 
+    /// <summary>Error of the displayed speed beyond which belt and display are read again before anything is set.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.05 to 1.</exception>
+    public Threshold GrossDisplayError
+    {
+        get;
+        init => field = Checked(value, "", 0.05, 1);
+    } = new("error beyond which one was misread", 0.3, "", Practice);
+
+    /// <summary>Depth of a groove in the deck's foot zone from which deck and belt are judged worn.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.1 to 10 mm.</exception>
+    public Threshold DeepGroove
+    {
+        get;
+        init => field = Checked(value, "mm", 0.1, 10);
+    } = new("groove in the deck", 0.8, "mm", Practice);
+
+    /// <summary>Brush below which its maker's least length is to be asked for, where it is not stated.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 30 mm.</exception>
+    public Threshold ShortBrush
+    {
+        get;
+        init => field = Checked(value, "mm", 1, 30);
+    } = new("short brush", 7, "mm", Practice);
+
     /// <summary>Relative difference between measured speed ratio and pulley diameters above which one of them is wrong.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.5.</exception>
     public Threshold RatioAgreement

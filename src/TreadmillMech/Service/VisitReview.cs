@@ -33,19 +33,21 @@ public static class VisitReview
                     .Concat(RollerRules.Of(facts))
                     .Concat(SlipRules.Of(facts, budget, causes))
                     .Concat(DeckRules.Of(facts))
-                    .Concat(TrackingRules.Of(facts, budget.TurnsLeft))
+                    .Concat(TrackingRules.Of(facts, budget.TurnsLeft, causes))
                     .Concat(SpeedRules.Of(facts))
                     .Concat(CauseRules.Of(facts, causes, settled))
                     .Concat(ReadingRules.Of(facts))
             ),
         ];
         Verdict verdict = Judge(findings);
+        ImmutableArray<ReadingProposal> oneMore = [.. Proposals.Of(facts, causes)];
+        ImmutableArray<NextStep> steps = [.. findings.Select(f => f.Next).OfType<NextStep>()];
         return new()
         {
             Verdict = verdict,
             VerdictText = Text(verdict, findings, facts),
             SafetyNow = SafetyNow(verdict),
-            NextSteps = [.. findings.Select(f => f.Next).OfType<NextStep>()],
+            NextSteps = steps.IsEmpty && ReadNext.Of(facts, causes, oneMore) is { } reading ? [reading] : steps,
             Findings = findings,
             Causes = causes,
             ChancesFrom = CauseRanking.Source(facts.Options),
@@ -58,7 +60,7 @@ public static class VisitReview
             MachineAsLeft = facts.Machine,
             NotTold = [.. QuantityWords.NotTold(facts)],
             MakerFirst = Cautions.MakerFirst,
-            OneMoreReading = [.. Proposals.Of(facts, causes)],
+            OneMoreReading = oneMore,
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
             OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
         };

@@ -146,6 +146,16 @@ internal static class ResultShapes
                 new AnswerKind<Figure>(Figure),
                 static p => p.GrowthInAYear
             );
+            ShapeSlot<Answer<Figure>> workOfWaitingAYear = it.Need(
+                "workOfWaitingAYear",
+                new AnswerKind<Figure>(Figure),
+                static p => p.WorkOfWaitingAYear
+            );
+            ShapeSlot<Answer<Figure>> workOfAServedYear = it.Need(
+                "workOfAServedYear",
+                new AnswerKind<Figure>(Figure),
+                static p => p.WorkOfAServedYear
+            );
             ShapeSlot<Answer<Energy>> energyOfWaitingAYear = it.Need(
                 "energyOfWaitingAYear",
                 new AnswerKind<Energy>(JsonKinds.Energy),
@@ -161,6 +171,8 @@ internal static class ResultShapes
                     Limit = values.Get(limit),
                     WorkLimit = values.Get(workLimit),
                     GrowthInAYear = values.Get(growthInAYear),
+                    WorkOfWaitingAYear = values.Get(workOfWaitingAYear),
+                    WorkOfAServedYear = values.Get(workOfAServedYear),
                     EnergyOfWaitingAYear = values.Get(energyOfWaitingAYear),
                 }
             );

@@ -10,6 +10,8 @@ internal sealed class Bell
 
     private readonly (double Mean, double Spread) usual;
     private readonly double range;
+    private readonly double lowest;
+    private readonly double highest;
     private readonly Dictionary<Cause, (double Mean, double Spread)> special;
 
     /// <param name="range">Range over which a stray number may lie, in the unit of the number.</param>
@@ -21,13 +23,18 @@ internal sealed class Bell
         this.range = range;
         usual = (mean, spread);
         this.special = special.ToDictionary(s => s.Cause, s => (s.Mean, s.Spread));
+        lowest = this.special.Values.Append(usual).Min(static b => b.Mean - b.Spread);
+        highest = this.special.Values.Append(usual).Max(static b => b.Mean + b.Spread);
     }
 
     internal (double Mean, double Spread) Under(Cause cause) => special.GetValueOrDefault(cause, usual);
 
-    /// <summary>A number read with a standard uncertainty.</summary>
+    /// <summary>
+    /// A number read with a standard uncertainty. Beyond what is usual of the cause that moves it furthest it speaks no less
+    /// for that cause: a plug that is hotter than most hot plugs is no cooler for it.
+    /// </summary>
     internal Evidence Read(double value, double uncertainty, string text) =>
-        new(text, cause => Math.Log(Density(cause, value, uncertainty)));
+        new(text, cause => Math.Log(Density(cause, Math.Clamp(value, lowest, highest), uncertainty)));
 
     internal double Density(Cause cause, double value, double uncertainty)
     {

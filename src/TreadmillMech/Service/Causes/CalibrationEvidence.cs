@@ -21,7 +21,11 @@ internal static class CalibrationEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        if (SpeedRules.DisplayError(facts) is { } error)
+        if (
+            SpeedRules.DisplayError(facts) is { } error
+            && !SpeedRules.IsGross(facts, error)
+            && !SpeedRules.RollerContradicts(facts)
+        )
         {
             yield return DisplayOff.Seen(
                 Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value,

@@ -26,12 +26,12 @@ internal sealed record CauseAdvice(
             Cause.PulleyLoose => new(
                 Subject.DriveBelt,
                 Severity.OutOfService,
-                "A pulley is loose on its shaft.",
-                "A pulley of the drive is loose and must be fastened before anybody steps on.",
+                "A pulley seems loose on its shaft.",
+                "A pulley of the drive seems loose; it must be looked at, and fastened, before anybody steps on.",
                 new()
                 {
                     Action =
-                        "Take the machine out of service. Fasten or replace the pulley as the maker says, its set screw with it, and look along both pulleys for line.",
+                        "Take the machine out of service. Hood open, unplugged, try each pulley by hand on its shaft; fasten or replace the loose one as the maker says, its set screw with it, and look along both pulleys for line.",
                     Expect = "A chalk line across shaft and pulley that stays whole under load.",
                     StopAt = "Stop at a worn shaft: that is for the maker's service.",
                     EffortMinutes = 30,

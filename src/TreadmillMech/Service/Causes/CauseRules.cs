@@ -54,6 +54,7 @@ internal static class CauseRules
                 Statement = "The displayed grade is not that of the deck.",
                 Number = new("error of the displayed grade", 100 * off, "%"),
                 Limit = facts.Options.InclineError.InPercent(),
+                ForOwner = "The grade on the display is not the grade of the belt and needs to be set.",
                 Next = new()
                 {
                     Action = "Level the frame, then set the displayed grade anew by the maker's manual.",

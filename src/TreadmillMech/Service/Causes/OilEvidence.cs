@@ -11,7 +11,14 @@ internal static class OilEvidence
 
     internal static readonly Chance OnTop = new(0.01, (Cause.OverLubricated, 0.93), (Cause.OilOnDriveRoller, 0.05));
 
-    internal static readonly Chance Underneath = new(0.04, (Cause.OverLubricated, 0.8), (Cause.OilOnDriveRoller, 0.4));
+    /// <summary>A dry deck is not wet; a worn one often is, of what was given it in vain.</summary>
+    internal static readonly Chance Underneath = new(
+        0.04,
+        (Cause.OverLubricated, 0.8),
+        (Cause.OilOnDriveRoller, 0.4),
+        (Cause.DeckDry, 0.01),
+        (Cause.BeltAndDeckWorn, 0.08)
+    );
 
     /// <summary>Logarithm of the roller's friction from a locked pull.</summary>
     private static readonly Bell Grip = new(

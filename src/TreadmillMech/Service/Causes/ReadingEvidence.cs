@@ -18,7 +18,9 @@ internal static class ReadingEvidence
             facts.Refused.Count > 0
             || facts.Friction.Impossible.Count > 0
             || (facts.Lifts.Count > 0 && facts.Tension.Missing.Why is Reason.ReadingsContradict or Reason.NotInRange)
-            || SpeedRules.PulleysContradict(facts);
+            || SpeedRules.PulleysContradict(facts)
+            || SpeedRules.RollerContradicts(facts)
+            || (SpeedRules.DisplayError(facts) is { } error && SpeedRules.IsGross(facts, error));
         if (all > 0)
         {
             yield return Contradicted.Seen(

@@ -1,4 +1,5 @@
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
 using TreadmillMech.Service.Review;
 
 namespace TreadmillMech.Service.Causes;
@@ -49,6 +50,30 @@ internal static class SlipEvidence
         creep: 0.002
     );
 
+    /// <summary>Held before lubricant went in, and slipped after it: lubricant is what changed.</summary>
+    private static readonly Chance SinceLubricant = new(
+        0.03,
+        (Cause.OilOnDriveRoller, 0.6),
+        (Cause.OverLubricated, 0.6),
+        (Cause.WrongReading, 0.1)
+    );
+
+    /// <summary>
+    /// Of a machine that gives way, what slides first in a locked pull is the contact that gives way: what slides there at
+    /// a machine that holds tells only which of two sound contacts is the weaker.
+    /// </summary>
+    private static readonly Chance DriveSlidFirst = new(
+        0.5,
+        (Cause.DriveBeltSlack, 0.95),
+        (Cause.DriveBeltGlazed, 0.95),
+        (Cause.DriveBeltCracked, 0.8),
+        (Cause.PulleyLoose, 0.8),
+        (Cause.RunningBeltSlack, 0.05),
+        (Cause.BoltsAtTheirEnd, 0.05),
+        (Cause.OilOnDriveRoller, 0.05),
+        (Cause.OverLubricated, 0.1)
+    );
+
     private static readonly Chance CuredByTurns = new(
         0.03,
         (Cause.RunningBeltSlack, 0.9),
@@ -75,10 +100,32 @@ internal static class SlipEvidence
     {
         if (facts.SlipTests.Count > 0)
         {
+            // A belt that was loosened until it slips tells nothing of the belt as found.
             yield return GivesWay.Seen(
-                facts.SlipTests[0].Slipped,
+                facts.SlipTests.Any(t => t.Slipped && t.Turns >= facts.SlipTests[0].Turns - 1e-9),
                 "It gives way under the test demand.",
                 "It does not give way under the test demand."
+            );
+        }
+
+        if (facts.SlipsSinceLubricant)
+        {
+            yield return SinceLubricant.Seen(
+                there: true,
+                "It held before the deck was lubricated, and gives way since.",
+                "It gave way before the deck was lubricated."
+            );
+        }
+
+        if (
+            facts is { SlippedLast: true, LockedPull: { Slid: not SlidContact.Nothing } pulled }
+            && !facts.Used<DriveBeltAction>().Any()
+        )
+        {
+            yield return DriveSlidFirst.Seen(
+                pulled.Slid == SlidContact.DriveBelt,
+                $"In the locked pull the {facts.Say.Drive} slid first.",
+                "In the locked pull the running belt slid first."
             );
         }
 

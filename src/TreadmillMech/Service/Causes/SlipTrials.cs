@@ -26,6 +26,12 @@ internal static class SlipTrials
                         }
                     }
 
+                    // What slips again without other work was not cured by the turns before.
+                    if (test.Slipped && !slipping && work.IsSubsetOf([TrialWork.Turns]) && turns >= 0)
+                    {
+                        trials.RemoveAll(static t => t is { Work: TrialWork.Turns, Cured: true });
+                    }
+
                     // Turns add up over the rungs of a ladder; other work is judged by the next test alone.
                     bool ladder = test.Slipped && work.IsSubsetOf([TrialWork.Turns]);
                     turns = ladder ? turns : 0;

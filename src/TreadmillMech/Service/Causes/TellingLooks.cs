@@ -12,6 +12,9 @@ namespace TreadmillMech.Service.Causes;
 /// </remarks>
 internal static class TellingLooks
 {
+    /// <summary>How the gain of a look begins.</summary>
+    internal const string GainBegins = "The cause that stands first";
+
     private const int Most = 2;
 
     // No look raises a cause below this one to the first place.
@@ -57,7 +60,7 @@ internal static class TellingLooks
     private static string Gain(double now, double after) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"The cause that stands first is right in {100 * now:0} of 100 such visits now, in {100 * after:0} with it."
+            $"{GainBegins} is right in {100 * now:0} of 100 such visits now, in {100 * after:0} with it."
         );
 
     private static IEnumerable<Look> Open(VisitFacts facts)

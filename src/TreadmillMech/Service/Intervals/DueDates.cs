@@ -21,6 +21,12 @@ internal static class DueDates
         EarlierVisit? service = facts.Friction.Serviced
             ? null
             : facts.Visit.Earlier.LastOrDefault(static e => e.Serviced);
+        if (!facts.Friction.Serviced && service is null && !Now(facts).Found)
+        {
+            // Nobody knows how long ago the deck was served, nor how it is: no interval begins today.
+            return new Shortfall(Reason.InputUnknown, "day of the last service, or deck friction");
+        }
+
         DateOnly since = service?.Day ?? today;
         Answer<FrictionTrend> trend = Trend(facts, today, since);
         (double Day, double Uncertainty)? reached = trend.Is(out FrictionTrend? line)
@@ -48,7 +54,9 @@ internal static class DueDates
                 "",
                 DaysInAYear * Math.Sqrt(t.VarianceSlope)
             )),
-            EnergyOfWaitingAYear = Energy(facts),
+            EnergyOfWaitingAYear = Energy(facts, Slope(trend)),
+            WorkOfWaitingAYear = Work(facts, Slope(trend)),
+            WorkOfAServedYear = WorkEachDay(facts, facts.Options.FrictionAfterService.Value).Then(Yearly),
         };
     }
 
@@ -120,22 +128,52 @@ internal static class DueDates
             return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
-        if (!Now(facts).Is(out FrictionFact? now))
+        return Now(facts).Is(out FrictionFact? now) ? WorkEachDay(facts, now.Friction.Value) : Now(facts).Missing;
+    }
+
+    /// <summary>The same with a friction.</summary>
+    private static Answer<double> WorkEachDay(VisitFacts facts, double friction)
+    {
+        if (facts.Visit.Usage is not { } use)
         {
-            return Now(facts).Missing;
+            return new Shortfall(Reason.InputUnknown, nameof(Visit.Usage));
         }
 
         LoopGeometry loop = new(facts.Visit.Machine);
         return (double)
             DeckWearLaws.FrictionWorkPerArea<Real>(
-                now.Friction.Value,
+                friction,
                 Weight(use),
                 Si.Speed.ToSi(use.MeanSpeed) * Si.Duration.ToSi(use.EachDay),
                 loop.Length * Si.Length.ToSi(facts.Visit.Machine.Belt.Width)
             );
     }
 
-    private static Answer<Energy> Energy(VisitFacts facts)
+    /// <summary>Growth of the friction in a day; none where no trend is known, or none upwards.</summary>
+    private static double Slope(Answer<FrictionTrend> trend) =>
+        trend.Is(out FrictionTrend? line) ? Math.Max(0, line.Slope) : 0;
+
+    private static Figure Yearly(double eachDay) =>
+        new("friction work for each belt area in a year", 1e-6 * DaysInAYear * eachDay, "MJ/m2");
+
+    /// <summary>Friction work for each belt area in the year to come, the friction growing as it did.</summary>
+    private static Answer<Figure> Work(VisitFacts facts, double slope) =>
+        Now(facts).Is(out FrictionFact? now)
+            ? WorkEachDay(facts, now.Friction.Value + (0.5 * slope * DaysInAYear))
+                .Then(Yearly)
+            : Now(facts).Missing;
+
+    /// <summary>Mean over a year of how far a friction that grows stands above a level.</summary>
+    private static double MeanAbove(double now, double slope, double level)
+    {
+        double first = now - level;
+        double last = first + (slope * DaysInAYear);
+        return first >= 0 ? 0.5 * (first + last)
+            : last <= 0 ? 0
+            : 0.5 * last * last / (last - first);
+    }
+
+    private static Answer<Energy> Energy(VisitFacts facts, double slope)
     {
         if (facts.Visit.Usage is not { } use)
         {
@@ -147,7 +185,7 @@ internal static class DueDates
             return Now(facts).Missing;
         }
 
-        double above = Math.Max(0, now.Friction.Value - facts.Options.FrictionAfterService.Value);
+        double above = MeanAbove(now.Friction.Value, slope, facts.Options.FrictionAfterService.Value);
         double power = DeckLaws.FrictionPower<Real>(above, Weight(use), Si.Speed.ToSi(use.MeanSpeed));
         return Si.Energy.FromSi(
             power * Si.Duration.ToSi(use.EachDay) * DaysInAYear / facts.Options.DriveEfficiency.Value

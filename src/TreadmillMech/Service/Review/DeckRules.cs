@@ -27,12 +27,22 @@ internal static class DeckRules
             yield break;
         }
 
-        // A deck that was only cleaned is not judged worn before it had its lubricant.
-        bool complete =
-            facts.Friction.Serviced
-            && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
-        yield return complete ? AfterService(facts, now) : BeforeService(facts, now);
+        yield return Complete(facts) ? AfterService(facts, now) : BeforeService(facts, now);
     }
+
+    /// <summary>
+    /// Whether the deck is served before a bolt is turned: a belt may slip for a deck that drags, and turns would only hide it.
+    /// </summary>
+    internal static bool ServesFirst(VisitFacts facts) =>
+        facts.SlipsNow
+        && !Complete(facts)
+        && facts.FrictionNow.Is(out FrictionFact? now)
+        && now.Friction.Value > facts.Options.HighFriction.Value;
+
+    /// <summary>A deck that was only cleaned is not judged worn before it had its lubricant.</summary>
+    private static bool Complete(VisitFacts facts) =>
+        facts.Friction.Serviced
+        && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
 
     private static Finding BeforeService(VisitFacts facts, FrictionFact now) =>
         new()
@@ -52,12 +62,24 @@ internal static class DeckRules
             ],
             For = [$"From {now.Method}."],
             Against =
-                now.Friction.Value - (2 * now.Friction.StandardUncertainty) < facts.Options.HighFriction.Value
+            [
+                .. now.Friction.Value - (2 * now.Friction.StandardUncertainty) < facts.Options.HighFriction.Value
                     ? ["Within its uncertainty the friction may be in order."]
-                    : [],
+                    : Array.Empty<string>(),
+                .. ReadingRules.Contradict(facts)
+                    ? ["The readings contradict each other: read them again first."]
+                    : Array.Empty<string>(),
+            ],
             Next = new()
             {
-                Action = "Clean deck and underside of the belt. " + Dose(facts),
+                Action =
+                    "Clean deck and underside of the belt. "
+                    + Dose(facts)
+                    + (
+                        facts.SlipsNow
+                            ? $" Turn no bolt before that: a deck that drags makes a belt slip. Then repeat the slip test under {facts.Say.TestDemand}."
+                            : ""
+                    ),
                 Expect =
                     $"Deck friction about {facts.Options.FrictionAfterService}; the current or power added by the user falls to {Words.Percent(facts.Options.FrictionAfterService.Value / now.Friction.Value)} of what it was.",
                 StopAt =
@@ -134,7 +156,7 @@ internal static class DeckRules
         }
 
         return dose.Is(out LubricantDose? volume)
-                ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), of the kind the maker names, and spread it at a walk of about 1.3 m/s over some fifty passes, the deck dry before."
+                ? $"Then lubricate the foot zone with {new Figure("", Si.Volume.ToSi(volume.Volume) * 1e6, "mL")} ({volume.Basis}), of the kind the maker names, and spread it at a walk of about 4.7 km/h (2.9 mph) over some fifty passes, the deck dry before."
             : dose.Missing.Why == Reason.NotInRange ? "Add no lubricant: it has had its dose."
             : "Then lubricate by the maker's manual: neither the plate's dose nor the foot zone is known here.";
     }

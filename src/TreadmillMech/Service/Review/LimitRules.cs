@@ -1,4 +1,6 @@
+using System.Globalization;
 using TreadmillMech.Parts;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Service.Review;
 
@@ -15,6 +17,28 @@ internal static class LimitRules
                 facts.Options.ContinuousLoad.Source
             )
             : null;
+
+    /// <summary>The largest mass of a reading that states its own; null where none does.</summary>
+    private static (double Kilograms, string Where)? Heaviest(VisitFacts facts) =>
+        facts
+            .Visit.Events.Select(
+                static (e, i) =>
+                    (
+                        Mass: e switch
+                        {
+                            MotorCurrentReading { State: LoadState.Loaded } r => r.UserMass,
+                            MainsPowerReading { State: LoadState.Loaded } r => r.UserMass,
+                            PullReading r => r.Mass,
+                            _ => null,
+                        },
+                        Where: string.Create(CultureInfo.InvariantCulture, $"event {i + 1}")
+                    )
+            )
+            .Where(static e => e.Mass is not null)
+            .Select(static e => (Kilograms: Si.Mass.ToSi(e.Mass!.Value), e.Where))
+            .OrderByDescending(static e => e.Kilograms)
+            .Select(static e => ((double, string)?)e)
+            .FirstOrDefault();
 
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
@@ -35,6 +59,28 @@ internal static class LimitRules
                     Expect = "Users within the plate's mass.",
                     StopAt = "No test above the plate.",
                     EffortMinutes = 1,
+                    Cautions = [Cautions.TestUser],
+                },
+            };
+        }
+
+        if (plate?.LargestUserMass is { } largest && Heaviest(facts) is { } heaviest && heaviest.Kilograms > Si.Mass.ToSi(largest))
+        {
+            yield return new()
+            {
+                Subject = Subject.User,
+                Severity = Severity.Attend,
+                Statement =
+                    $"A reading was taken with more mass on the belt than the maker's plate allows ({heaviest.Where}).",
+                Number = new("mass on the belt", heaviest.Kilograms, "kg"),
+                Limit = new("largest user mass", Si.Mass.ToSi(largest), "kg", "maker's plate"),
+                ForOwner = "The machine was tested with more mass than its plate allows; that is not to be done again.",
+                Next = new()
+                {
+                    Action = "Do not load the machine so again. Repeat that reading with a mass within the maker's plate.",
+                    Expect = "A reading that the machine is made for.",
+                    StopAt = "No test above the plate.",
+                    EffortMinutes = 5,
                     Cautions = [Cautions.TestUser],
                 },
             };

@@ -39,6 +39,12 @@ internal static class ReadingRules
 
     private static bool LiftsContradict(VisitFacts facts) => facts.Lifts.Count > 0 && !facts.Tension.Found;
 
+    /// <summary>Whether single readings lie far from what all others foretell.</summary>
+    internal static bool Contradict(VisitFacts facts) =>
+        facts.Joint.Agreed is null
+        && facts.Joint.Estimate.Is(out VisitEstimate? estimate)
+        && !estimate.Contradicting.IsEmpty;
+
     /// <summary>Readings that no one state of the machine explains; null where there are none.</summary>
     private static Finding? Contradicted(VisitFacts facts)
     {
@@ -125,7 +131,7 @@ internal static class ReadingRules
         string name = Named(misfit);
         string sentence =
             misfit.Measured.Is(out Figure? measured) && misfit.Expected.Is(out Figure? expected)
-                ? $"{name}: {measured} read, {expected} by all together."
+                ? $"{name}: {measured} read, {expected} by all together; {new Figure("", Math.Abs(misfit.Distance), "")} standard deviations from what all others foretell."
                 : $"{name}: the other outcome was to be expected.";
         return char.ToUpperInvariant(sentence[0]) + sentence[1..];
     }

@@ -29,6 +29,38 @@ internal static class RollerRules
             };
         }
 
+        else if (facts.TopNotWipedSince)
+        {
+            yield return new()
+            {
+                Subject = Subject.RunningBelt,
+                Severity = Severity.OutOfService,
+                Statement = "There was oil on top of the running belt; it was cleaned, and no cloth has told since that it is dry.",
+                For = ["The cloth drawn over the top before it was cleaned."],
+                ForOwner = "The walking surface was oily; it is to be dry to a cloth before anybody steps on.",
+                Next = new()
+                {
+                    Action = "Draw a dry white cloth over the top of the running belt along its whole loop, unplugged.",
+                    Expect = "A cloth that stays dry.",
+                    StopAt = "If it shows oil, clean again; nobody steps on before it stays dry.",
+                    EffortMinutes = 2,
+                    Cautions = [Cautions.Unplug, Cautions.StandStill],
+                },
+            };
+        }
+        else if (facts.TopDriedUp)
+        {
+            yield return new()
+            {
+                Subject = Subject.RunningBelt,
+                Severity = Severity.Note,
+                Statement =
+                    "The top of the running belt was oily, and is dry now; oil may seep up from under it within a day: wipe it again before the next use.",
+                For = ["The cloths, before and after."],
+                ForOwner = "The walking surface was oily and is clean now; wipe it with a dry white cloth before the next use.",
+            };
+        }
+
         if (facts.OilOnRoller)
         {
             yield return new()
@@ -72,7 +104,9 @@ internal static class RollerRules
                     : "The belt between motor and roller is worn and is being replaced.",
                 Next = new()
                 {
-                    Action = "Replace the drive belt, and look at the pulleys for wear and line.",
+                    Action =
+                        (cracked ? "Take the machine out of service. " : "")
+                        + "Replace the drive belt, and look at the pulleys for wear and line.",
                     Expect = "No squeal, and motor-to-roller ratio under load as unloaded.",
                     StopAt = "Stop if a pulley wobbles or moves on its shaft.",
                     EffortMinutes = 30,

@@ -59,7 +59,9 @@ internal static class SafetyRules
                 Cause.PulleyLoose,
                 From(CauseAdvice.Of(facts, Cause.PulleyLoose)!) with
                 {
+                    Statement = "A pulley is loose on its shaft.",
                     For = ["Seen: a pulley shifts or turns on its shaft."],
+                    ForOwner = "A pulley of the drive is loose and must be fastened before anybody steps on.",
                 }
             );
         }
@@ -190,6 +192,14 @@ internal static class SafetyRules
         }
 
         if (
+            facts.Used<BrushReading>().LastOrDefault() is { Least: null } unstated
+            && 1000 * Si.Length.ToSi(unstated.Left) < facts.Options.ShortBrush.Value
+        )
+        {
+            yield return (null, ShortBrush(facts, 1000 * Si.Length.ToSi(unstated.Left)));
+        }
+
+        if (
             facts.Used<BrushReading>().LastOrDefault() is { Least: { } least } brush
             && Si.Length.ToSi(brush.Left) < Si.Length.ToSi(least)
         )
@@ -218,6 +228,27 @@ internal static class SafetyRules
             );
         }
     }
+
+    /// <summary>A brush that is short by practice, its maker's least length not being stated.</summary>
+    private static Finding ShortBrush(VisitFacts facts, double left) =>
+        new()
+        {
+            Subject = Subject.Motor,
+            Severity = Severity.Attend,
+            Statement = "A brush of the motor is short; the maker's least length is not stated.",
+            Number = new("shortest brush", left, "mm"),
+            Limit = facts.Options.ShortBrush,
+            ForOwner = "The motor's brushes are short and may be due for replacement.",
+            Next = new()
+            {
+                Action =
+                    "Look up the maker's least length of the brushes, or compare with a new one; have a qualified person replace them in pairs where they are below it.",
+                Expect = "Brushes longer than the maker's least length.",
+                StopAt = "Stop at a brush whose lead or spring touches the commutator.",
+                EffortMinutes = 10,
+                Cautions = [Cautions.Unplug, Cautions.Electrical],
+            },
+        };
 
     private static (Cause?, Finding) HotMotor(VisitFacts facts, bool smells, double? rise)
     {
@@ -273,6 +304,11 @@ internal static class SafetyRules
                 From(supply) with
                 {
                     Severity = Severity.OutOfService,
+                    Next = supply.Next with
+                    {
+                        Action = "Switch off, unplug, and leave it unplugged. " + supply.Next.Action,
+                        Cautions = [Cautions.Electrical, Cautions.Unplug],
+                    },
                     Statement = "The mains plug or cord grows hot: it may burn.",
                     Number = new("warmth of the plug above the air", plug, "K"),
                     Limit = facts.Options.HotPlug,
@@ -320,14 +356,24 @@ internal static class SafetyRules
             );
         }
 
-        if (There(facts, Symptom.WornDeck) && CauseAdvice.Of(facts, Cause.BeltAndDeckWorn) is { } worn)
+        double? groove = facts.Used<GrooveReading>().LastOrDefault() is { } read ? 1000 * Si.Length.ToSi(read.Depth) : null;
+        bool deep = groove >= facts.Options.DeepGroove.Value;
+        if (
+            (There(facts, Symptom.WornDeck) || deep)
+            && CauseAdvice.Of(facts, Cause.BeltAndDeckWorn) is { } worn
+        )
         {
+            bool seen = There(facts, Symptom.WornDeck);
             yield return (
                 Cause.BeltAndDeckWorn,
                 From(worn) with
                 {
-                    Statement = "The deck is worn through its coat in the foot zone.",
-                    For = ["Seen."],
+                    Statement = seen
+                        ? "The deck is worn through its coat in the foot zone."
+                        : "The deck is worn hollow in the foot zone.",
+                    Number = groove is { } depth ? new("groove", depth, "mm") : null,
+                    Limit = groove is null ? null : facts.Options.DeepGroove,
+                    For = seen ? ["Seen."] : ["By the straightedge."],
                 }
             );
         }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Events;
 
 namespace TreadmillMech.Service.Review;
 
@@ -19,7 +20,7 @@ internal static class SlipRules
             || (TurnsSpent(facts) && !(facts.SlipNow.Found && facts.LocatedAt(SlipPlace.RunningBelt)));
         return facts.OilOnRoller ? []
             : facts.RetestDue ? [NotRetested(facts)]
-            : driveBelt ? [DriveBeltSlips(facts)]
+            : driveBelt ? [DriveBeltSlips(facts, causes)]
             : [RunningBeltSlips(facts, budget, causes)];
     }
 
@@ -60,9 +61,10 @@ internal static class SlipRules
                 : [$"No speeds of motor and roller under load: the {facts.Say.Drive} is not ruled out."],
             Next =
                 first is not null ? ReadFirstStep(facts, first)
+                : DeckRules.ServesFirst(facts) ? null
                 : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
-            AlsoBy = first is not null ? [] : LimitsOfATurn(facts, budget),
+            AlsoBy = first is not null || DeckRules.ServesFirst(facts) ? [] : LimitsOfATurn(facts, budget),
         };
     }
 
@@ -78,7 +80,7 @@ internal static class SlipRules
             );
         }
 
-        foreach ((double turns, bool slipped) in facts.SlipTests)
+        foreach ((double turns, bool slipped) in facts.SlipTests.Distinct())
         {
             evidence.Add(
                 $"At {Words.Turns(turns, signed: true)} {facts.Say.OnBolts} it {(slipped ? "slips" : "holds")} under the test demand."
@@ -90,15 +92,24 @@ internal static class SlipRules
             evidence.Add("The drive roller is clean: it is not oil.");
         }
 
+        if (facts.SlipsSinceLubricant)
+        {
+            evidence.Add("It held before the deck was lubricated.");
+        }
+
         return [.. evidence];
     }
 
     /// <summary>What must be read before a bolt is turned; null where nothing is missing.</summary>
     private static string? ReadFirst(VisitFacts facts) =>
-        !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
+        facts.SlipsSinceLubricant
+            ? "Wipe the drive roller with a dry white cloth again: it held before the deck was lubricated, and lubricant on the roller makes a tight belt slip."
+        : !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
         : facts.DustOnRoller ? "Clean the drive roller, machine unplugged: there is dust on it, and dust takes grip."
         : !DriveBeltJudged(facts)
             ? $"Read motor and roller speed, unloaded and under {facts.Say.TestDemand}: their ratio tells whether the {facts.Say.Drive} slips."
+        : facts.HeldWithLess is { } held
+            ? $"Repeat the slip test under {facts.Say.TestDemand}: it slips at {Words.Turns(facts.Turns, signed: true)} and held at {Words.Turns(held, signed: true)}, and more tension cannot make it slip."
         : !facts.Tension.Found && facts.SlipTests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
@@ -161,15 +172,75 @@ internal static class SlipRules
             Expect =
                 $"The belt elongates by {after.StrainAdded}.{tension}{predicted} Slip below {Words.Percent(facts.Options.Slip.Value)} and no giving way under the feet.",
             StopAt =
-                $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. What still slips then is likely the {facts.Say.Drive}.",
+                $"Stop when the test holds, at {Words.Turns(facts.Options.MostTurns.Value, signed: false)} in all at this visit, at the end of the thread, or if a bolt turns suddenly hard. {StillSlips(facts)}",
             Undo = $"Take {facts.Say.Bolts} back by {Words.Turns(step, signed: false)}.",
             EffortMinutes = 5,
             Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
         };
     }
 
-    private static Finding DriveBeltSlips(VisitFacts facts)
+    /// <summary>What to think of a belt that slips when the turns are given.</summary>
+    private static string StillSlips(VisitFacts facts) =>
+        facts.LocatedAt(SlipPlace.RunningBelt)
+            ? $"If it still slips then, read the speeds again: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip, not their tension."
+            : $"What still slips then is likely the {facts.Say.Drive}.";
+
+    /// <summary>What is done to a drive that slips, behind the words on the take-up bolts; null where it is told elsewhere.</summary>
+    private static string? DriveWork(VisitFacts facts, IReadOnlyList<RankedCause> causes) =>
+        facts.DriveBeltLook is DriveBeltLook.Glazed or DriveBeltLook.Cracked || PulleyIsLoose(facts, causes)
+            ? null
+            : facts.Machine.DriveBelt?.Tensioning switch
+            {
+                Tensioning.SlidingMotor => "slide the motor to tension the drive belt, after looking at its ribs",
+                Tensioning.SlackSideIdler or Tensioning.TightSideIdler =>
+                    "look at the drive belt's ribs and at its idler and spring",
+                Tensioning.SprungMotor => "look at the drive belt's ribs and at the motor's spring or pivot",
+                Tensioning.StretchFit or Tensioning.FixedCentres =>
+                    "look at the drive belt's ribs; this kind is replaced, not tensioned",
+                _ => "look at the coupling between motor and roller, and for a pulley loose on its shaft",
+            };
+
+    /// <summary>Whether a loose pulley was seen, or is what most speaks for: no tension holds it.</summary>
+    private static bool PulleyIsLoose(VisitFacts facts, IReadOnlyList<RankedCause> causes) =>
+        facts.Used<SymptomReading>().LastOrDefault(static s => s.Symptom == Symptom.PulleyMoves)?.Present == true
+        || causes.Any(c => c.Cause == Cause.PulleyLoose && c.Probability >= facts.Options.LikelyCause.Value);
+
+    /// <summary>The turns are given and it still slips, though the speeds before them had put it at the running belt.</summary>
+    private static Finding TurnsDidNotHelp(VisitFacts facts) =>
+        new()
+        {
+            Subject = Subject.RunningBelt,
+            Severity = Severity.Restrict,
+            Statement =
+                $"After {Words.Turns(facts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; tension is not what it wants for.",
+            Number = new("turns at this visit", facts.Turns, "turn"),
+            Limit = facts.Options.MostTurns,
+            AlsoBy = [facts.Options.Slip.InPercent(), facts.Options.TurnStep],
+            For =
+            [
+                $"Each {facts.Say.TurnOfBolts} adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
+            ],
+            Against = ["The speeds as found put the slip at the running belt."],
+            Next = new()
+            {
+                Action =
+                    $"Tighten no further. Read the speeds of motor, roller and belt again, unloaded and under {facts.Say.TestDemand}: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip.",
+                Expect = "A reading that tells which of the two belts to work on.",
+                StopAt = "Stop if the belt catches, smells or drifts to an edge.",
+                Undo =
+                    $"Take {facts.Say.Bolts} back{facts.Say.Equally} by {Words.Turns(facts.Turns, signed: false)}: that is where they stood.",
+                EffortMinutes = 6,
+                Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+            },
+        };
+
+    private static Finding DriveBeltSlips(VisitFacts facts, IReadOnlyList<RankedCause> causes)
     {
+        if (facts.LocatedAt(SlipPlace.RunningBelt))
+        {
+            return TurnsDidNotHelp(facts);
+        }
+
         bool located = facts.LocatedAt(SlipPlace.DriveBelt) || facts.LocatedAt(SlipPlace.Both);
         double given = Math.Max(0, facts.Turns);
         double back = Math.Min(given, facts.Options.BackOffTurns.Value);
@@ -177,16 +248,18 @@ internal static class SlipRules
             back > 0
                 ? $"Take {facts.Say.Bolts} back{facts.Say.Equally}, by at least {Words.Turns(back, signed: false)} of the {Words.Turns(given, signed: false)} given: tightening was not the cure. Then "
                 : "Do not tighten the running belt; ";
-        string look = facts.Machine.DriveBelt?.Tensioning switch
+        string? work = DriveWork(facts, causes);
+        string action =
+            work is not null ? takeBack + work + "."
+            : back > 0 ? takeBack + "work on the drive as said beside it."
+            : "";
+        double before = facts.TurnsBySomebody;
+        if (action.Length > 0 && before > 0)
         {
-            Tensioning.SlidingMotor => "slide the motor to tension the drive belt, after looking at its ribs",
-            Tensioning.SlackSideIdler or Tensioning.TightSideIdler =>
-                "look at the drive belt's ribs and at its idler and spring",
-            Tensioning.SprungMotor => "look at the drive belt's ribs and at the motor's spring or pivot",
-            Tensioning.StretchFit or Tensioning.FixedCentres =>
-                "look at the drive belt's ribs; this kind is replaced, not tensioned",
-            _ => "look at the coupling between motor and roller, and for a pulley loose on its shaft",
-        };
+            action +=
+                $" Once it holds, take the {Words.Turns(before, signed: false)} given before the visit back as well, by {Words.Turns(facts.Options.TurnStep.Value, signed: false)} at a time while the slip test holds.";
+        }
+
         string both = facts.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
         return new()
         {
@@ -208,24 +281,21 @@ internal static class SlipRules
                 [
                     $"Each {facts.Say.TurnOfBolts} adds {new Figure("", 100 * QuarterTurns.Strain(facts.Machine, 1), "%")} elongation; a running belt that was only slack holds before two turns.",
                 ],
-            Against =
-                located ? []
-                : facts.LocatedAt(SlipPlace.RunningBelt)
-                    ?
-                    [
-                        $"The speeds as found put the slip at the running belt: read them again before the {facts.Say.Drive} is touched.",
-                    ]
-                : ["The speed of the roller under load would settle it."],
-            Next = new()
-            {
-                Action = takeBack + look + ".",
-                Expect =
-                    $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under {facts.Say.TestDemand}.",
-                StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
-                Undo = back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
-                EffortMinutes = 30,
-                Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
-            },
+            Against = located ? [] : ["The speed of the roller under load would settle it."],
+            Next =
+                action.Length == 0
+                    ? null
+                    : new()
+                    {
+                        Action = action,
+                        Expect =
+                            $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under {facts.Say.TestDemand}.",
+                        StopAt =
+                            "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
+                        Undo = back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
+                        EffortMinutes = 30,
+                        Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
+                    },
         };
     }
 

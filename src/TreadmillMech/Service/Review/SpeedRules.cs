@@ -1,21 +1,67 @@
 using TreadmillMech.Laws;
 using TreadmillMech.Numbers;
 using TreadmillMech.Service.Events;
+using UnitsNet;
 
 namespace TreadmillMech.Service.Review;
 
 /// <summary>What the speeds say beside slip: a display that is off, pulleys that do not fit.</summary>
 internal static class SpeedRules
 {
+    /// <summary>Speed that no belt reaches [m/s]; the largest speed that a reading may have.</summary>
+    internal const double FastestBelt = 8;
+
+    private const double KilometersInAMile = 1.609344;
+
+    /// <summary>Belt speed by counted passes of the whole loop [m/s].</summary>
+    internal static double ByPasses(Treadmill machine, PassesReading passes) =>
+        passes.Passes * new LoopGeometry(machine).Length.Value / Si.Duration.ToSi(passes.Time);
+
+    /// <summary>Whether an error of the display [%] is one that no display has before one of the two was misread.</summary>
+    internal static bool IsGross(VisitFacts facts, Figure error) =>
+        Math.Abs(error.Value) > 100 * facts.Options.GrossDisplayError.Value;
+
+    /// <summary>Whether belt and display differ by just the ratio of miles and kilometres.</summary>
+    private static bool OtherUnit(Figure error, VisitOptions options)
+    {
+        double ratio = 1 + (error.Value / 100);
+        return Math.Abs((ratio / KilometersInAMile) - 1) < options.SameSpeed.Value
+            || Math.Abs((ratio * KilometersInAMile) - 1) < options.SameSpeed.Value;
+    }
+
+    /// <summary>
+    /// How far the empty belt falls behind the face of its drive roller, or runs ahead of it, in parts of the roller's;
+    /// null where they were not read together.
+    /// </summary>
+    internal static double? AgainstRoller(VisitFacts facts) =>
+        facts
+            .Used<SpeedReading>()
+            .LastOrDefault(static s => s is { State: LoadState.Unloaded, Belt: not null, DriveRoller: not null })
+            is { } read
+            ? (Si.Speed.ToSi(read.Belt!.Value) / FaceSpeed(facts.Visit.Machine, read.DriveRoller!.Value)) - 1
+            : null;
+
+    /// <summary>Speed of the belt's middle on a roller that it does not slip on [m/s].</summary>
+    private static double FaceSpeed(Treadmill machine, RotationalSpeed roller)
+    {
+        double thickness = machine.Belt.Thickness is { } thick ? Si.Length.ToSi(thick) : 0;
+        return 0.5 * (Si.Length.ToSi(machine.DriveRoller.Diameter) + thickness) * Si.RotationalSpeed.ToSi(roller);
+    }
+
+    internal static bool RollerContradicts(VisitFacts facts) =>
+        AgainstRoller(facts) is { } off && Math.Abs(off) > facts.Options.RatioAgreement.Value;
+
     /// <summary>Error of the display, from belt and display read together, best unloaded; null where they were not.</summary>
     internal static Figure? DisplayError(VisitFacts facts)
     {
-        // Under load a belt may slip, or be overrun: the display is judged unloaded where it can be.
+        // Under load a belt may slip, be overrun, or lag behind a controller at its limit: the display is judged unloaded
+        // where it can be, and never by a drive that gives way or can do no more.
         if (
             facts
                 .Used<Reading>()
                 .Select(r => Shown(facts, r))
                 .OfType<(LoadState State, double Display, double Belt, double Relative)>()
+                .Where(r => r.State == LoadState.Unloaded || !Struggles(facts))
                 .OrderBy(r => r.State == LoadState.Unloaded)
                 .LastOrDefault()
             is not { Display: > 0 } reading
@@ -28,6 +74,12 @@ internal static class SpeedRules
         double error = MeasurementLaws.DisplayError<Real>(shown, belt);
         return new("error of the display", 100 * error, "%", 100 * shown / belt * relative);
     }
+
+    /// <summary>Whether the drive gives way under load, or is at its limit.</summary>
+    private static bool Struggles(VisitFacts facts) =>
+        facts.SlipsNow
+        || facts.Used<SymptomReading>().Any(static s => s is { Symptom: Symptom.ShutsOff, Present: true })
+        || facts.Used<MotorCurrentReading>().Any(r => ReadingCheck.AtLimit(facts.Visit.Machine, r, facts.Options));
 
     /// <summary>Display and belt read together [m/s]: by a meter, or by counted passes of the whole loop.</summary>
     private static (LoadState State, double Display, double Belt, double Relative)? Shown(
@@ -47,7 +99,7 @@ internal static class SpeedRules
             PassesReading { Display: { } display } passes => (
                 passes.State,
                 Si.Speed.ToSi(display),
-                passes.Passes * new LoopGeometry(facts.Machine).Length.Value / Si.Duration.ToSi(passes.Time),
+                ByPasses(facts.Machine, passes),
                 MeasurementLaws.RelativeUncertaintyOfTwo<Real>(
                     relative,
                     facts.Options.WatchTime.Value / Si.Duration.ToSi(passes.Time)
@@ -59,9 +111,15 @@ internal static class SpeedRules
 
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        if (DisplayError(facts) is { } error && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value)
+        bool roller = RollerContradicts(facts);
+        if (roller)
         {
-            yield return OfDisplay(facts, error);
+            yield return OfRoller(facts, AgainstRoller(facts)!.Value);
+        }
+
+        if (!roller && DisplayError(facts) is { } error && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value)
+        {
+            yield return IsGross(facts, error) ? Gross(facts, error) : OfDisplay(facts, error);
         }
 
         if (PulleysContradict(facts))
@@ -76,6 +134,54 @@ internal static class SpeedRules
 
     private static double? AgainstPulleys(VisitFacts facts) =>
         MeasuredRatio.AgainstPulleys(facts.Visit, facts.Used<SpeedReading>().Where(r => r.State == LoadState.Unloaded));
+
+    /// <summary>So large an error is a slip of the count more often than of the machine.</summary>
+    private static Finding Gross(VisitFacts facts, Figure error) =>
+        new()
+        {
+            Subject = Subject.Speed,
+            Severity = Severity.Attend,
+            Statement = OtherUnit(error, facts.Options)
+                ? "Belt and display differ by just the ratio of miles and kilometres: one of the two was noted in the other unit."
+                : "Belt and display are so far apart that one of the two was likely misread.",
+            AlsoBy = [facts.Options.DisplayError.InPercent(), facts.Options.SameSpeed.InPercent()],
+            Number = error,
+            Limit = facts.Options.GrossDisplayError.InPercent(),
+            For = ["Belt and display read at one time."],
+            ForOwner = "The speed on the display is to be compared with that of the belt once more.",
+            Next = new()
+            {
+                Action =
+                    "Read belt and display again, unloaded: one mark only, every pass counted, the display's unit looked at. Set nothing before that.",
+                Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}, or the same error twice.",
+                StopAt = "Until then nobody trains by the displayed speed.",
+                EffortMinutes = 5,
+                Cautions = [Cautions.Clear, Cautions.Key],
+            },
+        };
+
+    private static Finding OfRoller(VisitFacts facts, double off) =>
+        new()
+        {
+            Subject = Subject.Readings,
+            Severity = Severity.Attend,
+            Statement =
+                off < 0
+                    ? "With nobody on it the belt runs slower than the face of its drive roller: a speed or the roller's diameter was misread, or the belt slips empty."
+                    : "With nobody on it the belt runs faster than the face of its drive roller: a speed or the roller's diameter was misread.",
+            Number = new("difference", 100 * off, "%"),
+            Limit = facts.Options.RatioAgreement.InPercent(),
+            ForOwner = "The speed of the belt is to be read once more.",
+            Next = new()
+            {
+                Action =
+                    "Read belt and roller again with nobody on the belt, and measure the roller's diameter. Set the display by none of them before that.",
+                Expect = $"Belt and roller's face within {facts.Options.RatioAgreement.InPercent()}.",
+                StopAt = "The same difference twice is slip: then wipe the roller and test the tension.",
+                EffortMinutes = 8,
+                Cautions = [Cautions.Unplug, Cautions.Clear],
+            },
+        };
 
     private static Finding OfDisplay(VisitFacts facts, Figure error) =>
         new()

@@ -15,8 +15,18 @@ internal static class TrackingRules
             Unit = "mm",
         };
 
-    internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft)
+    internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft, IReadOnlyList<RankedCause> causes)
     {
+        if (Unequal(facts) is { } unequal)
+        {
+            yield return unequal;
+        }
+
+        if (UnderUserAlone(facts) is { } user)
+        {
+            yield return user;
+        }
+
         if (
             facts.Tracking is not { } reading
             || Math.Abs(Si.Length.ToSi(reading.DriftToRight)) <= facts.Options.StraightDrift.Value * reading.Passes
@@ -27,6 +37,10 @@ internal static class TrackingRules
 
         double drift = Si.Length.ToSi(reading.DriftToRight);
         string towards = Words.Side(drift > 0 ? Side.Right : Side.Left);
+        Figure? slope = Slope(facts);
+        bool tight = causes.Any(c =>
+            c.Cause == Cause.OverTightened && c.Probability >= facts.Options.LikelyCause.Value
+        );
         yield return new()
         {
             Subject = Subject.Tracking,
@@ -35,14 +49,22 @@ internal static class TrackingRules
             Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
             Limit = Straight(facts.Options),
             AlsoBy =
-                facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller
+                slope is not null && !facts.OilOnRoller ? [facts.Options.LevelFrame.InPercent()]
+                : facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller
                     ? []
                     : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
-            For = [$"Counted over {reading.Passes} passes at a jog."],
+            For =
+            [
+                $"Counted over {reading.Passes} passes at a jog.",
+                .. slope is null
+                    ? Array.Empty<string>()
+                    : [$"The frame slopes {slope} across, more than {facts.Options.LevelFrame.InPercent()}."],
+            ],
             Next =
                 facts.OilOnRoller ? CleanFirst()
+                : slope is not null ? LevelFirst()
                 : facts.Machine.TakeUp.Bolts < 2 ? OneBolt()
-                : Step(facts, reading, towards, turnsLeft),
+                : Step(facts, reading, towards, tight ? 0 : turnsLeft),
         };
     }
 
@@ -64,6 +86,8 @@ internal static class TrackingRules
             advice is null ? "The distance between the bolts is not known, so the turn is the smallest one."
             : advice.FirstTurns > facts.Options.MostTurns.Value
                 ? "So large a drift is not for turns alone: compare both bolts' distance from the frame first."
+            : advice.FirstTurns.Equals(advice.MostTurns)
+                ? "So small a drift is worth the smallest turn, and no more before it was counted again."
             : $"Between {Words.Turns(advice.FirstTurns, signed: false)} for a belt that follows like a string and {Words.Turns(advice.MostTurns, signed: false)} for a stiff wide one; the first turn tells which.";
         return new()
         {
@@ -75,6 +99,70 @@ internal static class TrackingRules
             Cautions = [Cautions.StandStill, Cautions.Clear],
         };
     }
+
+    /// <summary>Slope of the frame across, where it is more than it should be; null where it is not, or was not read.</summary>
+    private static Figure? Slope(VisitFacts facts) =>
+        facts.Used<LevelReading>().LastOrDefault() is { } level
+        && Math.Abs(Si.Ratio.ToSi(level.Across)) > facts.Options.LevelFrame.Value
+            ? new("slope of the frame across", 100 * Math.Abs(Si.Ratio.ToSi(level.Across)), "%")
+            : null;
+
+    /// <summary>Bolts turned one more than the other, and the drift not counted since; null where it is not so.</summary>
+    private static Finding? Unequal(VisitFacts facts) =>
+        facts.Machine.TakeUp.Bolts == 2 && Math.Abs(facts.UnequalTurns) > 0.5 * Eighth
+            ? new()
+            {
+                Subject = Subject.Tracking,
+                Severity = Severity.Attend,
+                Statement =
+                    $"The {(facts.UnequalTurns > 0 ? "right" : "left")} bolt was turned {Words.Turns(Math.Abs(facts.UnequalTurns), signed: false)} further than the other, and how the belt tracks was not counted since.",
+                Number = new("turns of one bolt more than of the other", Math.Abs(facts.UnequalTurns), "turn"),
+                Limit = Straight(facts.Options),
+                ForOwner = "Whether the belt stays in the middle is to be looked at again.",
+                Next = new()
+                {
+                    Action =
+                        "Let the belt run empty at a jog and count its sideways movement over fifty passes before anybody steps on.",
+                    Expect = $"A drift below {Straight(facts.Options)} for each pass.",
+                    StopAt = "Stop if the belt nears an edge: pull the safety key, then give the last turn back.",
+                    EffortMinutes = 5,
+                    Cautions = [Cautions.Clear, Cautions.Key],
+                },
+            }
+            : null;
+
+    /// <summary>A belt that tracks straight empty and drifts under somebody: not a matter of the bolts.</summary>
+    private static Finding? UnderUserAlone(VisitFacts facts)
+    {
+        double Each(TrackingReading reading) => Math.Abs(Si.Length.ToSi(reading.DriftToRight)) / reading.Passes;
+        return
+            facts is { Tracking: { } empty, TrackingUnderLoad: { } loaded }
+            && Each(empty) <= facts.Options.StraightDrift.Value
+            && Each(loaded) > facts.Options.StraightDrift.Value
+            ? new()
+            {
+                Subject = Subject.Tracking,
+                Severity = Severity.Note,
+                Statement =
+                    $"The belt drifts to the {Words.Side(Si.Length.ToSi(loaded.DriftToRight) > 0 ? Side.Right : Side.Left)} only with somebody on it: it is the way they step, not the bolts. Turn no bolt for it.",
+                Number = new("drift for each pass with somebody on it", 1000 * Each(loaded), "mm"),
+                Limit = Straight(facts.Options),
+                For = ["Empty it runs straight."],
+                ForOwner = "The belt runs straight; whoever steps off the middle draws it to a side.",
+            }
+            : null;
+    }
+
+    private static NextStep LevelFirst() =>
+        new()
+        {
+            Action = "Level the frame across by its feet first, then count the same passes again at a jog.",
+            Expect = "Less drift, or none; what is left is for the bolts.",
+            StopAt = "Stop if the belt nears an edge; turn no bolt before the frame stands level.",
+            Undo = "Turn the feet back by as much.",
+            EffortMinutes = 8,
+            Cautions = [Cautions.StandStill, Cautions.Clear],
+        };
 
     private static NextStep CleanFirst() =>
         new()

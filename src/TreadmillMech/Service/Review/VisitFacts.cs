@@ -19,6 +19,10 @@ internal sealed class VisitFacts
     private readonly double atLiftLeft;
     private readonly double atLiftRight;
     private readonly List<TakeUpAction> turnedBefore = [];
+    private readonly List<double> heldAt = [];
+    private bool topWasOily;
+    private bool heldLast;
+    private bool lubricatedSinceHeld;
     private bool workSinceTest;
     private bool workSinceSpeeds;
     private (double Left, double Right) lockedPullAt;
@@ -123,6 +127,27 @@ internal sealed class VisitFacts
     internal bool RollerWiped { get; private set; }
 
     internal bool OilOnTop { get; private set; }
+
+    /// <summary>Whether an oily top was cleaned, and no cloth has told since that it is dry.</summary>
+    internal bool TopNotWipedSince { get; private set; }
+
+    /// <summary>Whether the top of the belt was oily at this visit, and a cloth has come off it dry since.</summary>
+    internal bool TopDriedUp => !OilOnTop && !TopNotWipedSince && topWasOily;
+
+    /// <summary>Whether it held before lubricant went in, gives way since, and nothing was done about that yet.</summary>
+    internal bool SlipsSinceLubricant { get; private set; }
+
+    /// <summary>Turns at which a slip test held, though with as many or more it slips now; null where none did.</summary>
+    internal double? HeldWithLess { get; private set; }
+
+    /// <summary>Turns of the right bolt more than of the left since the drift was last counted.</summary>
+    internal double UnequalTurns { get; private set; }
+
+    /// <summary>Sideways movement with somebody on the belt, as last counted; null where not counted.</summary>
+    internal TrackingReading? TrackingUnderLoad { get; private set; }
+
+    /// <summary>Turns that somebody gave both bolts before the visit, and told of.</summary>
+    internal double TurnsBySomebody => turnedBefore.Sum(static t => 0.5 * (t.LeftTurns + t.RightTurns));
 
     internal bool OilUnderneath { get; private set; }
 
@@ -360,6 +385,7 @@ internal sealed class VisitFacts
                 break;
             case SlipTestReading test:
                 SlipTests.Add((Turns, test.Slipped));
+                Tested(test.Slipped);
                 workSinceTest = false;
                 OtherWorkSinceSlip = OtherWorkSinceSlip && !test.Slipped;
                 break;
@@ -372,7 +398,11 @@ internal sealed class VisitFacts
                 break;
             case TrackingReading { State: LoadState.Unloaded } tracking:
                 Tracking = tracking;
+                UnequalTurns = 0;
                 TrackingAsFound ??= Turns.Equals(0) && LeftTurns.Equals(0) ? tracking : null;
+                break;
+            case TrackingReading tracking:
+                TrackingUnderLoad = tracking;
                 break;
             case WipeReading wipe:
                 Wiped(wipe);
@@ -392,6 +422,7 @@ internal sealed class VisitFacts
             case TakeUpAction turned:
                 LeftTurns += turned.LeftTurns;
                 RightTurns += turned.RightTurns;
+                UnequalTurns += turned.RightTurns - turned.LeftTurns;
                 Tracking = null;
                 workSinceTest = workSinceSpeeds = true;
                 break;
@@ -400,14 +431,35 @@ internal sealed class VisitFacts
                 break;
             case LubricateAction oil:
                 Lubricant += Si.Volume.ToSi(oil.Volume);
+                lubricatedSinceHeld = heldLast;
+                heldAt.Clear();
                 break;
             case DriveBeltAction work:
                 DriveBeltLook = work.Replaced ? null : DriveBeltLook;
                 workSinceTest = workSinceSpeeds = OtherWorkSinceSlip = true;
+                heldAt.Clear();
                 break;
             default:
                 break;
         }
+    }
+
+    private void Tested(bool slipped)
+    {
+        if (!slipped)
+        {
+            heldAt.Add(Turns);
+            HeldWithLess = null;
+            SlipsSinceLubricant = lubricatedSinceHeld = false;
+        }
+        else
+        {
+            // What held with less tension cannot slip for want of it; the two tests do not go together.
+            HeldWithLess = heldAt.Where(t => t <= Turns + 1e-9).Select(static t => (double?)t).LastOrDefault();
+            SlipsSinceLubricant = SlipsSinceLubricant || lubricatedSinceHeld;
+        }
+
+        heldLast = !slipped;
     }
 
     private void Wiped(WipeReading wipe)
@@ -420,10 +472,13 @@ internal sealed class VisitFacts
             case WipedPlace.DriveRoller:
                 RollerWiped = true;
                 OilOnRoller = oil || film;
+                SlipsSinceLubricant = false;
                 DustOnRoller = wipe.Trace == WipedTrace.Dust;
                 break;
             case WipedPlace.BeltTop:
                 OilOnTop = oil || film;
+                topWasOily = topWasOily || OilOnTop;
+                TopNotWipedSince = false;
                 break;
             default:
                 OilUnderneath = oil;
@@ -436,11 +491,13 @@ internal sealed class VisitFacts
         switch (place)
         {
             case CleanedPlace.Rollers:
-                OilOnRoller = DustOnRoller = false;
+                OilOnRoller = DustOnRoller = SlipsSinceLubricant = lubricatedSinceHeld = false;
+                heldAt.Clear();
                 LockedPull = null;
                 workSinceTest = workSinceSpeeds = OtherWorkSinceSlip = true;
                 break;
             case CleanedPlace.BeltTop:
+                TopNotWipedSince = TopNotWipedSince || OilOnTop;
                 OilOnTop = false;
                 break;
             default:

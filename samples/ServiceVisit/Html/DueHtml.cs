@@ -6,7 +6,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Html;
 /// <summary>When to come back for the deck, and what waiting costs.</summary>
 internal static class DueHtml
 {
-    internal static void Write(Markup page, Answer<DueDate> due)
+    internal static void Write(Markup page, Answer<DueDate> due, DateOnly? visit)
     {
         page.Element("h3", DueText.Heading);
         if (!due.Is(out DueDate? known))
@@ -16,7 +16,7 @@ internal static class DueHtml
         }
 
         page.Open("dl", ("class", "rows"));
-        foreach ((string name, string value) in DueText.Lines(known))
+        foreach ((string name, string value) in DueText.Lines(known, visit))
         {
             TechnicianPart.Row(page, name, value);
         }

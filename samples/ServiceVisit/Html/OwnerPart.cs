@@ -29,7 +29,17 @@ internal static class OwnerPart
 
         if (SheetExtras.DeckDue(sheet) is { } due)
         {
-            page.Element("p", $"The board under the belt is due for service about {DayText.Of(due)}.");
+            page.Element(
+                "p",
+                due <= document.Visit.Day
+                    ? "By its use and age the board under the belt is due for service now."
+                    : $"The board under the belt is due for service about {DayText.Of(due)}."
+            );
+        }
+
+        if (SheetExtras.WaitingForOwner(sheet) is { } waiting)
+        {
+            page.Element("p", waiting);
         }
 
         ChartPart.ForOwner(page, sheet);

@@ -21,7 +21,7 @@ internal static class TechnicianPart
         ReadingHtml.Write(page, sheet);
         BudgetHtml.Write(page, sheet);
         ForecastHtml.Write(page, forecast);
-        DueHtml.Write(page, sheet.Due);
+        DueHtml.Write(page, sheet.Due, visit.Day);
         Texts(
             page,
             "What one more reading would settle",

@@ -8,7 +8,7 @@ internal static class DueText
 {
     internal const string Heading = "When to come back for the deck";
 
-    internal static void Write(Page page, Answer<DueDate> due)
+    internal static void Write(Page page, Answer<DueDate> due, DateOnly? visit)
     {
         page.Heading(Heading);
         if (!due.Is(out DueDate? known))
@@ -17,15 +17,15 @@ internal static class DueText
             return;
         }
 
-        foreach ((string name, string value) in Lines(known))
+        foreach ((string name, string value) in Lines(known, visit))
         {
             page.Paragraph(value, 2, $"{name}: ".PadRight(27));
         }
     }
 
-    internal static IEnumerable<(string Name, string Value)> Lines(DueDate known)
+    internal static IEnumerable<(string Name, string Value)> Lines(DueDate known, DateOnly? visit)
     {
-        yield return ("At the latest", Day(known.First));
+        yield return ("At the latest", known.First <= visit ? $"now; due since {Day(known.First)}" : Day(known.First));
         yield return ("By the trend of friction", Trend(known));
         yield return ("By use", Text(known.ByUse) + $"; {known.WorkLimit.Name} {known.WorkLimit}");
         yield return ("Common interval", $"{Day(known.CommonPractice.First)} to {Day(known.CommonPractice.Last)}");

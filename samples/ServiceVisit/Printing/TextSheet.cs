@@ -7,7 +7,7 @@ namespace TreadmillMech.Samples.ServiceVisit.Printing;
 /// <summary>The sheet as a page to read on the spot: what matters first stands first.</summary>
 internal static class TextSheet
 {
-    internal static string Of(string machineName, VisitSheet sheet, StepForecast? forecast = null)
+    internal static string Of(string machineName, VisitSheet sheet, StepForecast? forecast = null, DateOnly? day = null)
     {
         Page page = new();
         page.Paragraph($"Visit sheet: {machineName}");
@@ -21,7 +21,7 @@ internal static class TextSheet
         Readings(page, sheet);
         BudgetText.Write(page, sheet);
         ForecastText.Write(page, forecast);
-        DueText.Write(page, sheet.Due);
+        DueText.Write(page, sheet.Due, day);
         page.Heading("What one more reading would settle");
         page.List(sheet.OneMoreReading.Select(Proposal), "Nothing that is worth the time.");
         page.Heading("What the readings do not tell");

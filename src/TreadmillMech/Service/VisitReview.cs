@@ -40,8 +40,14 @@ public static class VisitReview
             ),
         ];
         Verdict verdict = Judge(findings);
-        ImmutableArray<ReadingProposal> oneMore = [.. Proposals.Of(facts, causes)];
-        ImmutableArray<NextStep> steps = [.. findings.Select(f => f.Next).OfType<NextStep>()];
+        ImmutableArray<ReadingProposal> oneMore =
+        [
+            .. Proposals.Of(facts, causes).Where(p => verdict != Verdict.OutOfService || Unplugged(p)),
+        ];
+        ImmutableArray<NextStep> steps =
+        [
+            .. findings.Select(f => f.Next).OfType<NextStep>().Select(s => OnceMended(s, verdict)),
+        ];
         return new()
         {
             Verdict = verdict,
@@ -75,6 +81,19 @@ public static class VisitReview
             .OrderByDescending(static f => f.Severity)
             .ThenBy(static f => f.Next is null)
             .ThenBy(static f => f.Next?.EffortMinutes ?? int.MaxValue);
+
+    /// <summary>Out of service, what needs somebody on the belt waits until that is mended.</summary>
+    private static NextStep OnceMended(NextStep step, Verdict verdict) =>
+        verdict == Verdict.OutOfService && step.Cautions.Contains(Cautions.TestUser, StringComparer.Ordinal)
+            ? step with
+            {
+                Cautions = [Cautions.OnceMended, .. step.Cautions],
+            }
+            : step;
+
+    /// <summary>Whether a reading is taken with the machine unplugged, and nobody on it.</summary>
+    private static bool Unplugged(ReadingProposal proposal) =>
+        proposal.Reading.Contains("machine unplugged", StringComparison.OrdinalIgnoreCase);
 
     private static Verdict Judge(ImmutableArray<Finding> findings) =>
         findings.Length == 0

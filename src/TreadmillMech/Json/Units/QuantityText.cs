@@ -39,7 +39,7 @@ internal static class QuantityText
         {
             return symbol.Length == 0
                 ? new($"{node.Shown} without a unit", table.Expected)
-                : new($"{node.Shown}, where \"{symbol}\" is no unit for it", table.Expected);
+                : new($"{node.Shown}, where \"{symbol}\" is no unit for it", table.Expected + Hint(table, symbol));
         }
 
         si = InSi(unit, text[..end], value);
@@ -47,6 +47,12 @@ internal static class QuantityText
             ? null
             : new($"{node.Shown}, which is not a finite number", $"a finite number; {table.Expected}");
     }
+
+    /// <summary>A hanging scale shows a mass; what it feels is a force.</summary>
+    private static string Hint(UnitTable table, string symbol) =>
+        symbol is "kg" or "lb" && table.Find(symbol + "f") is not null
+            ? $"; a scale that shows {symbol} feels {symbol}f"
+            : "";
 
     /// <summary>
     /// The value with the unit that needs the fewest digits to give just this value again: that of whoever wrote it down. A

@@ -10,7 +10,6 @@ internal sealed class Bell
 
     private readonly (double Mean, double Spread) usual;
     private readonly double range;
-    private readonly double lowest;
     private readonly double highest;
     private readonly Dictionary<Cause, (double Mean, double Spread)> special;
 
@@ -23,9 +22,12 @@ internal sealed class Bell
         this.range = range;
         usual = (mean, spread);
         this.special = special.ToDictionary(s => s.Cause, s => (s.Mean, s.Spread));
-        lowest = this.special.Values.Append(usual).Min(static b => b.Mean - b.Spread);
+        Lowest = this.special.Values.Append(usual).Min(static b => b.Mean - b.Spread);
         highest = this.special.Values.Append(usual).Max(static b => b.Mean + b.Spread);
     }
+
+    /// <summary>Number below which it speaks no louder for the cause that moves it furthest down.</summary>
+    internal double Lowest { get; }
 
     internal (double Mean, double Spread) Under(Cause cause) => special.GetValueOrDefault(cause, usual);
 
@@ -34,7 +36,7 @@ internal sealed class Bell
     /// for that cause: a plug that is hotter than most hot plugs is no cooler for it.
     /// </summary>
     internal Evidence Read(double value, double uncertainty, string text) =>
-        new(text, cause => Math.Log(Density(cause, Math.Clamp(value, lowest, highest), uncertainty)));
+        new(text, cause => Math.Log(Density(cause, Math.Clamp(value, Lowest, highest), uncertainty)));
 
     internal double Density(Cause cause, double value, double uncertainty)
     {

@@ -33,6 +33,15 @@ internal static class OilEvidence
     {
         foreach (WipeReading wipe in facts.Used<WipeReading>().DistinctBy(w => w.Place))
         {
+            if (
+                facts.SlipsSinceLubricant
+                && wipe is { Place: WipedPlace.DriveRoller, Trace: WipedTrace.Dry or WipedTrace.Dust }
+            )
+            {
+                // A roller that was dry before the lubricant went in tells nothing of it after.
+                continue;
+            }
+
             yield return wipe.Place switch
             {
                 WipedPlace.DriveRoller => OnRoller.Seen(

@@ -38,9 +38,10 @@ internal static class TensionEvidence
         double width = Si.Length.ToSi(facts.Visit.Machine.Belt.Width);
         if (facts.TensionByLifts.Is(out Figure? tension) && tension.Value > 0)
         {
+            // Of a belt that all but hangs loose the newtons are uncertain, not that it is slack.
             yield return PerWidth.Read(
                 Math.Log(tension.Value / width),
-                (tension.StandardUncertainty ?? 0) / tension.Value,
+                (tension.StandardUncertainty ?? 0) / Math.Max(tension.Value, width * Math.Exp(PerWidth.Lowest)),
                 $"Strand tension at rest as found {tension}."
             );
         }

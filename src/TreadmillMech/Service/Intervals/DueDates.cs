@@ -159,8 +159,7 @@ internal static class DueDates
     /// <summary>Friction work for each belt area in the year to come, the friction growing as it did.</summary>
     private static Answer<Figure> Work(VisitFacts facts, double slope) =>
         Now(facts).Is(out FrictionFact? now)
-            ? WorkEachDay(facts, now.Friction.Value + (0.5 * slope * DaysInAYear))
-                .Then(Yearly)
+            ? WorkEachDay(facts, now.Friction.Value + (0.5 * slope * DaysInAYear)).Then(Yearly)
             : Now(facts).Missing;
 
     /// <summary>Mean over a year of how far a friction that grows stands above a level.</summary>

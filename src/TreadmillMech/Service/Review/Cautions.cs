@@ -19,6 +19,8 @@ internal static class Cautions
     internal const string Electrical =
         "Electrical readings are for qualified people, with a meter rated for the circuit.";
 
+    internal const string OnceMended = "Nobody steps on before what takes the machine out of service is mended.";
+
     internal const string MakerFirst =
         "The maker's manual, local codes and licensed practice come first. This sheet is not a statement of conformity.";
 }

@@ -7,6 +7,11 @@ internal static class DeckRules
     {
         if (!facts.FrictionNow.Is(out FrictionFact? now))
         {
+            if (Overdue(facts) is { } overdue)
+            {
+                yield return overdue;
+            }
+
             yield break;
         }
 
@@ -30,6 +35,40 @@ internal static class DeckRules
         yield return Complete(facts) ? AfterService(facts, now) : BeforeService(facts, now);
     }
 
+    /// <summary>A deck past its common interval whose friction nobody read; null where it is not so.</summary>
+    private static Finding? Overdue(VisitFacts facts)
+    {
+        if (
+            facts.Friction.Serviced
+            || facts.Visit.Day is not { } today
+            || facts.Visit.Earlier.LastOrDefault(static e => e.Serviced) is not { } served
+            || today.DayNumber - served.Day.DayNumber <= facts.Options.LongestInterval.Value
+        )
+        {
+            return null;
+        }
+
+        return new()
+        {
+            Subject = Subject.Deck,
+            Severity = Severity.Attend,
+            Statement = "The deck is past its common interval, and its friction was not read.",
+            Number = new("days since the last service", today.DayNumber - served.Day.DayNumber, "d"),
+            Limit = facts.Options.LongestInterval,
+            ForOwner = "The board under the belt is past its usual interval and is due to be looked at.",
+            Next = new()
+            {
+                Action =
+                    "Draw a dry white cloth along the underside of the belt, unplugged. Where it comes off dry or dusty: clean deck and underside of the belt. "
+                    + Dose(facts),
+                Expect = "A film under the belt, and less current or power under a user than before.",
+                StopAt = "Add nothing to a deck that is still wet.",
+                EffortMinutes = 20,
+                Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.Clear],
+            },
+        };
+    }
+
     /// <summary>
     /// Whether the deck is served before a bolt is turned: a belt may slip for a deck that drags, and turns would only hide it.
     /// </summary>
@@ -41,8 +80,7 @@ internal static class DeckRules
 
     /// <summary>A deck that was only cleaned is not judged worn before it had its lubricant.</summary>
     private static bool Complete(VisitFacts facts) =>
-        facts.Friction.Serviced
-        && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
+        facts.Friction.Serviced && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
 
     private static Finding BeforeService(VisitFacts facts, FrictionFact now) =>
         new()

@@ -64,7 +64,11 @@ internal static class LimitRules
             };
         }
 
-        if (plate?.LargestUserMass is { } largest && Heaviest(facts) is { } heaviest && heaviest.Kilograms > Si.Mass.ToSi(largest))
+        if (
+            plate?.LargestUserMass is { } largest
+            && Heaviest(facts) is { } heaviest
+            && heaviest.Kilograms > Si.Mass.ToSi(largest)
+        )
         {
             yield return new()
             {
@@ -77,7 +81,8 @@ internal static class LimitRules
                 ForOwner = "The machine was tested with more mass than its plate allows; that is not to be done again.",
                 Next = new()
                 {
-                    Action = "Do not load the machine so again. Repeat that reading with a mass within the maker's plate.",
+                    Action =
+                        "Do not load the machine so again. Repeat that reading with a mass within the maker's plate.",
                     Expect = "A reading that the machine is made for.",
                     StopAt = "No test above the plate.",
                     EffortMinutes = 5,

@@ -53,7 +53,8 @@ internal static class ReadingCheck
             MainsPowerReading => BelowUnloaded<MainsPowerReading>(visit, index, "power", options),
             PullReading pull when Si.Force.ToSi(pull.LoadedPull) <= Si.Force.ToSi(pull.EmptyPull) =>
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
-            PassesReading passes when SpeedRules.ByPasses(visit.Machine, passes) is var counted and > SpeedRules.FastestBelt =>
+            PassesReading passes
+                when SpeedRules.ByPasses(visit.Machine, passes) is var counted and > SpeedRules.FastestBelt =>
                 $"So many passes in that time are {new Figure("", 3.6 * counted, "km/h")}, which no belt runs; count the mark again, and look whether seconds or minutes were meant.",
             SpeedReading speeds when Count(speeds) < 2 =>
                 "One speed alone tells no ratio; read at least two of motor, roller and belt together.",

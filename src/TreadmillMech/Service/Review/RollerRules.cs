@@ -28,14 +28,14 @@ internal static class RollerRules
                 },
             };
         }
-
         else if (facts.TopNotWipedSince)
         {
             yield return new()
             {
                 Subject = Subject.RunningBelt,
                 Severity = Severity.OutOfService,
-                Statement = "There was oil on top of the running belt; it was cleaned, and no cloth has told since that it is dry.",
+                Statement =
+                    "There was oil on top of the running belt; it was cleaned, and no cloth has told since that it is dry.",
                 For = ["The cloth drawn over the top before it was cleaned."],
                 ForOwner = "The walking surface was oily; it is to be dry to a cloth before anybody steps on.",
                 Next = new()
@@ -57,7 +57,8 @@ internal static class RollerRules
                 Statement =
                     "The top of the running belt was oily, and is dry now; oil may seep up from under it within a day: wipe it again before the next use.",
                 For = ["The cloths, before and after."],
-                ForOwner = "The walking surface was oily and is clean now; wipe it with a dry white cloth before the next use.",
+                ForOwner =
+                    "The walking surface was oily and is clean now; wipe it with a dry white cloth before the next use.",
             };
         }
 

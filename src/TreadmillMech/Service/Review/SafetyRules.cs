@@ -356,12 +356,11 @@ internal static class SafetyRules
             );
         }
 
-        double? groove = facts.Used<GrooveReading>().LastOrDefault() is { } read ? 1000 * Si.Length.ToSi(read.Depth) : null;
+        double? groove = facts.Used<GrooveReading>().LastOrDefault() is { } read
+            ? 1000 * Si.Length.ToSi(read.Depth)
+            : null;
         bool deep = groove >= facts.Options.DeepGroove.Value;
-        if (
-            (There(facts, Symptom.WornDeck) || deep)
-            && CauseAdvice.Of(facts, Cause.BeltAndDeckWorn) is { } worn
-        )
+        if ((There(facts, Symptom.WornDeck) || deep) && CauseAdvice.Of(facts, Cause.BeltAndDeckWorn) is { } worn)
         {
             bool seen = There(facts, Symptom.WornDeck);
             yield return (

@@ -87,7 +87,7 @@ internal static class SlipRules
             );
         }
 
-        if (facts is { RollerWiped: true, OilOnRoller: false, DustOnRoller: false })
+        if (facts is { RollerWiped: true, OilOnRoller: false, DustOnRoller: false, SlipsSinceLubricant: false })
         {
             evidence.Add("The drive roller is clean: it is not oil.");
         }
@@ -225,10 +225,9 @@ internal static class SlipRules
             {
                 Action =
                     $"Tighten no further. Read the speeds of motor, roller and belt again, unloaded and under {facts.Say.TestDemand}: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip.",
-                Expect = "A reading that tells which of the two belts to work on.",
+                Expect =
+                    "A reading that tells which of the two belts to work on; where it is not the running belt, its turns are taken back.",
                 StopAt = "Stop if the belt catches, smells or drifts to an edge.",
-                Undo =
-                    $"Take {facts.Say.Bolts} back{facts.Say.Equally} by {Words.Turns(facts.Turns, signed: false)}: that is where they stood.",
                 EffortMinutes = 6,
                 Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
             },
@@ -292,7 +291,8 @@ internal static class SlipRules
                             $"Motor-to-roller slip below {Words.Percent(facts.Options.Slip.Value)} under {facts.Say.TestDemand}.",
                         StopAt =
                             "Stop at cracked or missing ribs, or a pulley that moves on its shaft: replace, then retest.",
-                        Undo = back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
+                        Undo =
+                            back > 0 ? $"Tighten {facts.Say.Bolts} by {Words.Turns(back, signed: false)} again." : null,
                         EffortMinutes = 30,
                         Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.TestUser],
                     },

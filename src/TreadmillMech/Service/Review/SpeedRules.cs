@@ -117,7 +117,11 @@ internal static class SpeedRules
             yield return OfRoller(facts, AgainstRoller(facts)!.Value);
         }
 
-        if (!roller && DisplayError(facts) is { } error && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value)
+        if (
+            !roller
+            && DisplayError(facts) is { } error
+            && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value
+        )
         {
             yield return IsGross(facts, error) ? Gross(facts, error) : OfDisplay(facts, error);
         }

@@ -50,9 +50,8 @@ internal static class TrackingRules
             Limit = Straight(facts.Options),
             AlsoBy =
                 slope is not null && !facts.OilOnRoller ? [facts.Options.LevelFrame.InPercent()]
-                : facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller
-                    ? []
-                    : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
+                : facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller ? []
+                : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
             For =
             [
                 $"Counted over {reading.Passes} passes at a jog.",

@@ -24,7 +24,7 @@ public static class VisitReview
         ImmutableArray<RankedCause> causes = CauseRanking.Of(facts);
         (Cause? Settles, Finding Finding)[] dangers = [.. SafetyRules.Of(facts)];
         HashSet<Cause> settled = [.. dangers.Select(static d => d.Settles).OfType<Cause>()];
-        ImmutableArray<Finding> findings =
+        Finding[] found =
         [
             .. InOrder(
                 dangers
@@ -39,10 +39,15 @@ public static class VisitReview
                     .Concat(ReadingRules.Of(facts))
             ),
         ];
+        ReadingProposal[] proposals = [.. Proposals.Of(facts, causes)];
+        ImmutableArray<Finding> findings =
+            found.All(static f => f.Next is null) && ReadNext.Of(facts, causes, proposals) is { } read
+                ? [.. found, read]
+                : [.. found];
         Verdict verdict = Judge(findings);
         ImmutableArray<ReadingProposal> oneMore =
         [
-            .. Proposals.Of(facts, causes).Where(p => verdict != Verdict.OutOfService || Unplugged(p)),
+            .. proposals.Where(p => verdict != Verdict.OutOfService || Unplugged(p)),
         ];
         ImmutableArray<NextStep> steps =
         [
@@ -53,7 +58,7 @@ public static class VisitReview
             Verdict = verdict,
             VerdictText = Text(verdict, findings, facts),
             SafetyNow = SafetyNow(verdict),
-            NextSteps = steps.IsEmpty && ReadNext.Of(facts, causes, oneMore) is { } reading ? [reading] : steps,
+            NextSteps = steps,
             Findings = findings,
             Causes = causes,
             ChancesFrom = CauseRanking.Source(facts.Options),

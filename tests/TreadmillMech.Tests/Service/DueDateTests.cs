@@ -82,9 +82,15 @@ public sealed class DueDateTests
         );
         Assert.Equal(Today.AddDays(-200 + 272), due.ByUse.Value);
 
-        // 0.02 above 0.18: 0.02 * 80 * 9.80665 * 2.5 W * 1800 s * 365.25 / 0.65.
+        // From 0.02 above 0.18 today, growing by 0.0002 a day for a year: above it by 0.02 + 0.0002 * 365.25/2 in the mean.
+        double above = 0.02 + (0.5 * 0.0002 * 365.25);
         Assert.True(due.EnergyOfWaitingAYear.Is(out Energy energy));
-        Assert.Equal(0.02 * 80 * 9.80665 * 2.5 * 1800 * 365.25 / 0.65, energy.Joules, 1e-3 * energy.Joules);
+        Assert.Equal(above * 80 * 9.80665 * 2.5 * 1800 * 365.25 / 0.65, energy.Joules, 1e-3 * energy.Joules);
+
+        // Friction work goes with friction: 0.18 of it, and that with the mean excess, over the belt's area in MJ/m2.
+        double work = 80 * 9.80665 * 2.5 * 1800 * 365.25 / (2.8555 * 0.45) / 1e6;
+        Assert.Equal(0.18 * work, due.WorkOfAServedYear.Value.Value, 1e-3 * work);
+        Assert.Equal((0.18 + above) * work, due.WorkOfWaitingAYear.Value.Value, 1e-3 * work);
     }
 
     [Fact]

@@ -31,7 +31,7 @@ internal sealed record CauseAdvice(
                 new()
                 {
                     Action =
-                        "Take the machine out of service. Hood open, unplugged, try each pulley by hand on its shaft; fasten or replace the loose one as the maker says, its set screw with it, and look along both pulleys for line.",
+                        "Take the machine out of service. Hood open, unplugged, try each pulley by hand on its shaft. Fasten or replace the pulley that is loose as the maker says, its set screw with it, and look along both pulleys for line.",
                     Expect = "A chalk line across shaft and pulley that stays whole under load.",
                     StopAt = "Stop at a worn shaft: that is for the maker's service.",
                     EffortMinutes = 30,
@@ -154,7 +154,7 @@ internal sealed record CauseAdvice(
                     Cautions = [Cautions.Key, Cautions.TestUser, Cautions.Clear],
                 }
             ),
-            Cause.BeltAndDeckWorn when !facts.Friction.Serviced => new(
+            Cause.BeltAndDeckWorn when !facts.Friction.Serviced && !DeckRules.TriedByService(facts) => new(
                 Subject.Deck,
                 Severity.Attend,
                 "Belt and deck look worn.",

@@ -1,3 +1,5 @@
+using TreadmillMech.Service.Events;
+
 namespace TreadmillMech.Service.Review;
 
 /// <summary>Deck friction: clean and lubricate, or belt and deck worn.</summary>
@@ -77,6 +79,19 @@ internal static class DeckRules
         && !Complete(facts)
         && facts.FrictionNow.Is(out FrictionFact? now)
         && now.Friction.Value > facts.Options.HighFriction.Value;
+
+    /// <summary>
+    /// Whether only the friction speaks of wear, and service is still to come: what it lowers tells wear from dirt, and parts
+    /// are not for a maybe.
+    /// </summary>
+    internal static bool TriedByService(VisitFacts facts) =>
+        facts.FrictionNow.Is(out FrictionFact? now)
+        && now.Friction.Value > facts.Options.HighFriction.Value
+        && !Complete(facts)
+        && !facts.Used<GrooveReading>().Any(g => 1000 * Si.Length.ToSi(g.Depth) >= facts.Options.DeepGroove.Value)
+        && !facts
+            .Used<SymptomReading>()
+            .Any(static s => s is { Symptom: Symptom.WornDeck or Symptom.GlazedUnderside, Present: true });
 
     /// <summary>A deck that was only cleaned is not judged worn before it had its lubricant.</summary>
     private static bool Complete(VisitFacts facts) =>

@@ -2,17 +2,22 @@ using TreadmillMech.Service.Causes;
 
 namespace TreadmillMech.Service.Review;
 
-/// <summary>Where nothing is to be done and no cause stands out, the next reading is the next step.</summary>
+/// <summary>Where something speaks for a cause, and none is likely enough to act on, the next reading is the next step.</summary>
 internal static class ReadNext
 {
-    internal static NextStep? Of(
+    /// <summary>Times the probability that nothing is wrong from which what was read speaks for a cause.</summary>
+    private const double Stands = 2;
+
+    internal static Finding? Of(
         VisitFacts facts,
         IReadOnlyList<RankedCause> causes,
         IReadOnlyList<ReadingProposal> proposals
     )
     {
         RankedCause first = causes[0];
-        if (first.Probability >= facts.Options.LikelyCause.Value || proposals.Count == 0)
+        double nothing = causes.First(static c => c.Cause == Cause.NothingWrong).Probability;
+        bool speaks = first.Probability >= Stands * nothing;
+        if (!speaks || first.Probability >= facts.Options.LikelyCause.Value || proposals.Count == 0)
         {
             return null;
         }
@@ -23,11 +28,19 @@ internal static class ReadNext
             ?? proposals[0];
         return new()
         {
-            Action = $"Turn, clean and replace nothing yet: no cause stands out. Read next: {next.Reading}",
-            Expect = $"It settles: {next.Settles}",
-            StopAt = "Stop if the belt catches, smells or drifts to an edge.",
-            EffortMinutes = next.Minutes,
-            Cautions = [Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+            Subject = Subject.Readings,
+            Severity = Severity.Note,
+            Statement = "What was read speaks for a fault, and for none of them enough; the next reading is the next step.",
+            Number = new("probability of the first cause", 100 * first.Probability, "%"),
+            Limit = facts.Options.LikelyCause.InPercent(),
+            Next = new()
+            {
+                Action = $"Turn, clean and replace nothing yet. Read next: {next.Reading}",
+                Expect = $"It settles: {next.Settles}",
+                StopAt = "Stop if the belt catches, smells or drifts to an edge.",
+                EffortMinutes = next.Minutes,
+                Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
+            },
         };
     }
 }

@@ -55,7 +55,7 @@ internal static class ReadingCheck
                 "The loaded pull is not above the empty one; a mass can only add friction. Pull again, slowly and level.",
             PassesReading passes
                 when SpeedRules.ByPasses(visit.Machine, passes) is var counted and > SpeedRules.FastestBelt =>
-                $"So many passes in that time are {new Figure("", 3.6 * counted, "km/h")}, which no belt runs; count the mark again, and look whether seconds or minutes were meant.",
+                $"So many passes in that time are {new Figure("", 3.6 * counted, "km/h")}, which no belt runs; count the mark again, and look in which unit the time was noted.",
             SpeedReading speeds when Count(speeds) < 2 =>
                 "One speed alone tells no ratio; read at least two of motor, roller and belt together.",
             DriveBeltReading

@@ -49,7 +49,9 @@ internal static class SpeedRules
     }
 
     internal static bool RollerContradicts(VisitFacts facts) =>
-        AgainstRoller(facts) is { } off && Math.Abs(off) > facts.Options.RatioAgreement.Value;
+        !PulleysContradict(facts)
+        && AgainstRoller(facts) is { } off
+        && Math.Abs(off) > facts.Options.RatioAgreement.Value;
 
     /// <summary>Error of the display, from belt and display read together, best unloaded; null where they were not.</summary>
     internal static Figure? DisplayError(VisitFacts facts)

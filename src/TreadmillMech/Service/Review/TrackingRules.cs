@@ -108,7 +108,7 @@ internal static class TrackingRules
 
     /// <summary>Bolts turned one more than the other, and the drift not counted since; null where it is not so.</summary>
     private static Finding? Unequal(VisitFacts facts) =>
-        facts.Machine.TakeUp.Bolts == 2 && Math.Abs(facts.UnequalTurns) > 0.5 * Eighth
+        facts.Machine.TakeUp.Bolts == 2 && Math.Abs(facts.UnequalTurns) > Eighth + 1e-9
             ? new()
             {
                 Subject = Subject.Tracking,

@@ -24,7 +24,7 @@ internal static class Actions
         [Cause.ControllerLimit] = ["Raise no limit"],
         [Cause.SupplyWeak] = ["extension cords"],
         [Cause.DriveOverrun] = ["Limit the incline"],
-        [Cause.BeltOffCentre] = ["bolt by", "centre it"],
+        [Cause.BeltOffCentre] = ["bolt by", "centre it", "Level the frame"],
         [Cause.OutOfCalibration] = ["set the displayed"],
         [Cause.UserBeyondPlate] = ["Do not test or use"],
         [Cause.WrongReading] = ["again", "Repeat"],

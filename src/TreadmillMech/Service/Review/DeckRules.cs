@@ -138,7 +138,12 @@ internal static class DeckRules
                 StopAt =
                     $"If it falls by less than {Words.Percent(facts.Options.WornIfFallBelow.Value)}, belt and deck are worn: more lubricant does not help.",
                 EffortMinutes = 20,
-                Cautions = [Cautions.StandStill, Cautions.Clear],
+                Cautions =
+                [
+                    Cautions.StandStill,
+                    Cautions.Clear,
+                    .. facts.SlipsNow ? [Cautions.TestUser] : Array.Empty<string>(),
+                ],
             },
         };
 

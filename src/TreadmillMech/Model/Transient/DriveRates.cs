@@ -10,6 +10,7 @@ namespace TreadmillMech.Model.Transient;
 /// in a run is written with the quotient taken once, as a division costs as much as all else in it; the tests hold
 /// each against <see cref="TransientLaws"/>.
 /// </remarks>
+[SkipLocalsInit]
 internal static class DriveRates
 {
     /// <summary>Belt speed over which friction changes its sign [m/s]: a belt held by friction creeps more slowly.</summary>
@@ -44,8 +45,8 @@ internal static class DriveRates
         Unsafe.SkipInit(out work);
         state = state[..DriveStates.Count];
         rates = rates[..DriveStates.Count];
-        Forces(in x, in kinds, in loads, state, rates, ref work);
-        Torques(in x, in kinds, in loads, state, rates, ref work);
+        Forces(in x, in kinds, in loads, state, ref work);
+        Motions(in x, in kinds, in loads, state, rates, ref work);
         rates[DriveStates.Winding] = 0;
         rates[DriveStates.Magnet] = 0;
         rates[DriveStates.BeltHeat] = 0;
@@ -63,26 +64,25 @@ internal static class DriveRates
         Sums(in x, in loads, state, rates, in work);
     }
 
-    // The parts are methods of their own, as the compiler does not write out everything in one that is larger.
+    /// <summary>Loads, and what drive roller and drive belt pull.</summary>
+    // A method of its own, as the compiler does not write out everything in one that is larger.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Forces<T>(
+    internal static void Forces<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         in LoadNumbers<T> loads,
         ReadOnlySpan<T> state,
-        Span<T> rates,
         ref DriveWork<T> work
     )
         where T : struct, IReal<T>
     {
         Load(in x, in kinds, in loads, state, ref work);
         Grip(in x, in kinds, state, ref work);
-        Belt(in x, state, rates, in work);
         PulleyForce(in x, in kinds, state, ref work);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Torques<T>(
+    private static void Motions<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         in LoadNumbers<T> loads,
@@ -92,6 +92,7 @@ internal static class DriveRates
     )
         where T : struct, IReal<T>
     {
+        Belt(in x, state, rates, in work);
         Armature(in x, in kinds, in loads, state, rates, ref work);
         Shafts(in x, in kinds, state, rates, ref work);
     }

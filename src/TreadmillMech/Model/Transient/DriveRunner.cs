@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Numerics;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
@@ -7,6 +8,7 @@ namespace TreadmillMech.Model.Transient;
 /// <summary>Takes one machine through its run, or up to eight side by side, each with its own time and its own steps.</summary>
 /// <typeparam name="T"><see cref="Real"/> for one, <see cref="Lanes"/> for eight.</typeparam>
 /// <remarks>All room is taken before the first step; the steps allocate nothing.</remarks>
+[SkipLocalsInit]
 internal sealed partial class DriveRunner<T>
     where T : struct, IReal<T>
 {

@@ -11,6 +11,7 @@ namespace TreadmillMech.Model.Transient;
 /// each in its one direction. What is left is linear, or a product, and written out. The tests hold every place against
 /// the rates themselves on derivatives.
 /// </remarks>
+[SkipLocalsInit]
 internal static class DriveSlopes
 {
     internal static void Run<T>(

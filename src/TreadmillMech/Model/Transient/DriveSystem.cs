@@ -10,6 +10,7 @@ namespace TreadmillMech.Model.Transient;
 /// What the feet do depends on time alone. For one machine it is taken for all stages of a step at once, a stage in each
 /// lane of a register; for eight, at the end of the step once for the three places that ask for it.
 /// </remarks>
+[SkipLocalsInit]
 internal struct DriveSystem<T> : IRateSystem<T>
     where T : struct, IReal<T>
 {

@@ -14,6 +14,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// diagonal grows as the step shrinks, so a poor pivot is met by a smaller step. What a following state never feeds on is
 /// passed over.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class InverseSolver<T>
     where T : struct, IReal<T>
 {

@@ -13,6 +13,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// The inverse is taken once by the method of Gauss and Jordan and used for all stages: products with it do not wait for each
 /// other, as those of a substitution do.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class RegisterSolver
 {
     private const int Register = 8;

@@ -9,6 +9,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// <remarks>
 /// Sums over states run on whole registers: one state of eight cases, or eight states of one case.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class RosenbrockStep<T>
     where T : struct, IReal<T>
 {
@@ -60,6 +61,7 @@ internal sealed class RosenbrockStep<T>
     /// <param name="next">States at its end.</param>
     /// <param name="error">Difference to the embedded solution of order 3.</param>
     /// <param name="keepsSlopes">Whether time and states are those of the last step tried, whose slopes then hold.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     internal void Take<TSystem>(
         ref TSystem system,
         T time,

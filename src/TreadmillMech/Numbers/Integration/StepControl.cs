@@ -11,6 +11,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// adaptive time-stepping, ACM TOMS 29, 2003, with b = 4: a strand that swings makes errors that rise and fall with its
 /// phase, and a step that followed the last of them alone would be taken back at the next.
 /// </remarks>
+[SkipLocalsInit]
 internal static class StepControl
 {
     private const double Safety = 0.9;

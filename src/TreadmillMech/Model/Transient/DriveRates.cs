@@ -316,12 +316,7 @@ internal static class DriveRates
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Warming<T>(
-        in DriveNumbers<T> x,
-        ReadOnlySpan<T> state,
-        Span<T> rates,
-        in DriveWork<T> work
-    )
+    private static void Warming<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
         where T : struct, IReal<T>
     {
         T winding = state[DriveStates.Winding];
@@ -346,12 +341,7 @@ internal static class DriveRates
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void DeckWarming<T>(
-        in DriveNumbers<T> x,
-        ReadOnlySpan<T> state,
-        Span<T> rates,
-        in DriveWork<T> work
-    )
+    private static void DeckWarming<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
         where T : struct, IReal<T>
     {
         T toBelt = x.BeltHeatShare * work.DeckHeat;

@@ -1,5 +1,5 @@
-using System.Runtime.CompilerServices;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 
@@ -77,9 +77,9 @@ internal sealed partial class DriveRunner<T>
                 ReadEdge(lane);
             }
 
-            Put(lane, plain);
+            Put(lane, plain, Cells.Of(state));
             PutNumbers(lane, of.Numbers);
-            PutFeet(lane, in of.Acting);
+            PutFeet(lane, of.Acting);
         }
 
         system.ActingChanged();
@@ -221,7 +221,7 @@ internal sealed partial class DriveRunner<T>
 
     private void Changed(int lane)
     {
-        PutFeet(lane, in cases[lane].Acting);
+        PutFeet(lane, cases[lane].Acting);
         ReadEdge(lane);
 
         // Forces bend at an edge: begin carefully, without looking back.
@@ -302,30 +302,22 @@ internal sealed partial class DriveRunner<T>
         }
     }
 
-    private void Put(int lane, ReadOnlySpan<double> plain)
-    {
-        Span<double> to = Cells.Of(state);
-        for (int i = 0; i < plain.Length; i++)
-        {
-            to[(i * T.Width) + lane] = plain[i];
-        }
-    }
+    private void PutNumbers(int lane, DriveNumbers<Real> numbers) =>
+        Put(
+            lane,
+            Cells.Of(NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref numbers)),
+            Cells.Of(NumbersAccess.Fields<DriveNumbers<T>, T>(ref drive.First.Numbers))
+        );
 
-    private void PutNumbers(int lane, DriveNumbers<Real> numbers)
-    {
-        Span<double> to = Cells.Of(NumbersAccess.Fields<DriveNumbers<T>, T>(ref drive.First.Numbers));
-        Span<Real> from = NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref numbers);
-        for (int i = 0; i < from.Length; i++)
-        {
-            to[(i * T.Width) + lane] = from[i];
-        }
-    }
+    private void PutFeet(int lane, FeetNumbers<Real> feet) =>
+        Put(
+            lane,
+            Cells.Of(NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref feet)),
+            Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref drive.First.Acting))
+        );
 
-    private void PutFeet(int lane, in FeetNumbers<Real> feet)
+    private static void Put(int lane, ReadOnlySpan<double> from, Span<double> to)
     {
-        FeetNumbers<Real> copy = feet;
-        Span<double> to = Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref drive.First.Acting));
-        Span<Real> from = NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref copy);
         for (int i = 0; i < from.Length; i++)
         {
             to[(i * T.Width) + lane] = from[i];

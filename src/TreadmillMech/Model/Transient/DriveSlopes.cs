@@ -32,7 +32,7 @@ internal static class DriveSlopes
         Controller(in x, in kinds, in loads, state, in slopes, ref work);
         Windings(in x, in kinds, state, ref work);
         Current(in x, in kinds, state, ref work);
-        Supply(in x, in kinds, state, in slopes, ref work);
+        Power(in x, in kinds, state, in slopes, ref work);
         Shafts(in x, in kinds, state, in slopes, ref work);
         if (kinds.MotorHeats)
         {
@@ -410,7 +410,7 @@ internal static class DriveSlopes
 
     /// <summary>Places of current, supplied power and the armature's heat.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Supply<T>(
+    private static void Power<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         ReadOnlySpan<T> state,

@@ -30,7 +30,8 @@ internal static class ReadNext
         {
             Subject = Subject.Readings,
             Severity = Severity.Note,
-            Statement = "What was read speaks for a fault, and for none of them enough; the next reading is the next step.",
+            Statement =
+                "What was read speaks for a fault, and for none of them enough; the next reading is the next step.",
             Number = new("probability of the first cause", 100 * first.Probability, "%"),
             Limit = facts.Options.LikelyCause.InPercent(),
             Next = new()

@@ -228,9 +228,9 @@ public sealed partial record VisitOptions
     } =
         new(
             "spread of a plate constant",
-            0.07,
+            0.1,
             "",
-            "makers' tolerances of a tenth, warm magnets and a weak motor now and then; " + Practice
+            "makers' tolerances, warm magnets, a weak motor now and then; " + Practice
         );
 
     /// <summary>Error of the displayed grade above which the incline is set anew.</summary>

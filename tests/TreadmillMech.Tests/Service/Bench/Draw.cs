@@ -79,8 +79,14 @@ internal static class Draw
                 + (Stated.BrushDropSpread.Value * random.Normal()),
             Efficiency = Stating(Stated.PriorControllerEfficiency, Stated.PriorControllerEfficiencySpread, most: 1),
             Standby = Around((double)Machines.Plain.Supply!.StandbyPower.Watts, Stated.StandbyPowerSpread, most: 200),
-            DriveBeltTension = cause == Cause.DriveBeltSlack ? Between(60, 150) : Between(220, 300),
-            DriveBeltFriction = cause == Cause.DriveBeltGlazed ? Between(0.08, 0.16) : Between(0.3, 0.4),
+            DriveBeltTension =
+                cause == Cause.DriveBeltSlack
+                    ? Between(60, 150)
+                    : Around(BenchMachine.StatedDriveBeltTension, Stated.GivenValueSpread, most: 3000),
+            DriveBeltFriction =
+                cause == Cause.DriveBeltGlazed
+                    ? Between(0.08, 0.16)
+                    : Around(BenchMachine.StatedDriveBeltFriction, Stated.GivenValueSpread, most: 1.5),
             PulleySlip = cause == Cause.PulleyLoose ? Between(0.03, 0.12) : 0,
             MotorStrength =
                 cause == Cause.MotorWeak ? Between(0.68, 0.88) : Around(1, Stated.PlateConstantSpread, most: 2),

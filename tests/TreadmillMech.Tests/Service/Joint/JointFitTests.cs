@@ -47,7 +47,10 @@ public sealed class JointFitTests
     [Fact]
     public void TheIntervalOfAStraightRowIsStraight()
     {
-        (double lower, double upper) = Ends(new Row(1, 0.5, Dual<Lanes>.Log), new Row(0, 1, x => x + 50, passFail: true));
+        (double lower, double upper) = Ends(
+            new Row(1, 0.5, Dual<Lanes>.Log),
+            new Row(0, 1, x => x + 50, passFail: true)
+        );
         Close.To(0.8 - (1.959964 * Math.Sqrt(0.2)), lower, 1e-6);
         Close.To(0.8 + (1.959964 * Math.Sqrt(0.2)), upper, 1e-6);
     }

@@ -10,6 +10,7 @@ namespace TreadmillMech.Model.Transient;
 /// in a run is written with the quotient taken once, as a division costs as much as all else in it; the tests hold
 /// each against <see cref="TransientLaws"/>.
 /// </remarks>
+[SkipLocalsInit]
 internal static class DriveRates
 {
     /// <summary>Belt speed over which friction changes its sign [m/s]: a belt held by friction creeps more slowly.</summary>
@@ -44,15 +45,56 @@ internal static class DriveRates
         Unsafe.SkipInit(out work);
         state = state[..DriveStates.Count];
         rates = rates[..DriveStates.Count];
+        Forces(in x, in kinds, in loads, state, ref work);
+        Motions(in x, in kinds, in loads, state, rates, ref work);
+        rates[DriveStates.Winding] = 0;
+        rates[DriveStates.Magnet] = 0;
+        rates[DriveStates.BeltHeat] = 0;
+        rates[DriveStates.DeckHeat] = 0;
+        if (kinds.MotorHeats)
+        {
+            Warming(in x, state, rates, in work);
+        }
+
+        if (kinds.DeckHeats)
+        {
+            DeckWarming(in x, state, rates, in work);
+        }
+
+        Sums(in x, in loads, state, rates, in work);
+    }
+
+    /// <summary>Loads, and what drive roller and drive belt pull.</summary>
+    // A method of its own, as the compiler does not write out everything in one that is larger.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal static void Forces<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
         Load(in x, in kinds, in loads, state, ref work);
         Grip(in x, in kinds, state, ref work);
-        Belt(in x, state, rates, in work);
         PulleyForce(in x, in kinds, state, ref work);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Motions<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        in LoadNumbers<T> loads,
+        ReadOnlySpan<T> state,
+        Span<T> rates,
+        ref DriveWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        Belt(in x, state, rates, in work);
         Armature(in x, in kinds, in loads, state, rates, ref work);
         Shafts(in x, in kinds, state, rates, ref work);
-        Warming(in x, in kinds, state, rates, in work);
-        DeckWarming(in x, in kinds, state, rates, in work);
-        Sums(in x, in loads, state, rates, in work);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -273,23 +315,10 @@ internal static class DriveRates
         }
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Warming<T>(
-        in DriveNumbers<T> x,
-        in DriveKinds kinds,
-        ReadOnlySpan<T> state,
-        Span<T> rates,
-        in DriveWork<T> work
-    )
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Warming<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
         where T : struct, IReal<T>
     {
-        rates[DriveStates.Winding] = 0;
-        rates[DriveStates.Magnet] = 0;
-        if (!kinds.MotorHeats)
-        {
-            return;
-        }
-
         T winding = state[DriveStates.Winding];
         T magnet = state[DriveStates.Magnet];
         T motor = state[DriveStates.Motor];
@@ -311,23 +340,10 @@ internal static class DriveRates
         );
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void DeckWarming<T>(
-        in DriveNumbers<T> x,
-        in DriveKinds kinds,
-        ReadOnlySpan<T> state,
-        Span<T> rates,
-        in DriveWork<T> work
-    )
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void DeckWarming<T>(in DriveNumbers<T> x, ReadOnlySpan<T> state, Span<T> rates, in DriveWork<T> work)
         where T : struct, IReal<T>
     {
-        rates[DriveStates.BeltHeat] = 0;
-        rates[DriveStates.DeckHeat] = 0;
-        if (!kinds.DeckHeats)
-        {
-            return;
-        }
-
         T toBelt = x.BeltHeatShare * work.DeckHeat;
         rates[DriveStates.BeltHeat] = TransientLaws.HeatingRate(
             toBelt,
@@ -345,7 +361,7 @@ internal static class DriveRates
         );
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private static void Sums<T>(
         in DriveNumbers<T> x,
         in LoadNumbers<T> loads,

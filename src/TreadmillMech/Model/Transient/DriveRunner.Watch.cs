@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 
@@ -66,32 +67,24 @@ internal sealed partial class DriveRunner<T>
     private void Inside(int lane, double now, double size, double place)
     {
         DriveCase of = cases[lane];
-        Look(lane, now, size, place, out LoadNumbers<Real> loads, out DriveWork<Real> work);
+        DriveKinds kinds = of.Kinds;
+        for (int i = 0; i < inside.Length; i++)
+        {
+            inside[i] = Inside(lane, i, place);
+        }
+
+        LoadsAtTime.Run(in of.Acting, now + (place * size), out LoadNumbers<Real> loads);
+        DriveRates.Run(in of.Numbers, in kinds, in loads, inside, insideRates, out DriveWork<Real> work);
         of.Record.AddRow(in of.Numbers, inside, in loads, in work);
         Cells.Of(ref rows)[lane] = of.Record.NextRow;
     }
 
-    private void Look(
-        int lane,
-        double now,
-        double size,
-        double place,
-        out LoadNumbers<Real> loads,
-        out DriveWork<Real> work
-    )
+    /// <summary>A state of a case at a place in the step.</summary>
+    private double Inside(int lane, int index, double place)
     {
-        DriveCase of = cases[lane];
-        ReadOnlySpan<double> from = Cells.Of(state);
-        ReadOnlySpan<double> to = Cells.Of(next);
-        for (int i = 0; i < inside.Length; i++)
-        {
-            int at = (i * T.Width) + lane;
-            inside[i] = place <= 0 ? from[at] : step.Within(lane, i, place, from[at], to[at]);
-        }
-
-        LoadsAtTime.Run(in of.Acting, now + (place * size), out loads);
-        DriveKinds kinds = of.Kinds;
-        DriveRates.Run(in of.Numbers, in kinds, in loads, inside, insideRates, out work);
+        int at = (index * T.Width) + lane;
+        double from = Cells.Of(state)[at];
+        return place <= 0 ? from : step.Within(lane, index, place, from, Cells.Of(next)[at]);
     }
 
     private void Events(int lane, double now, double size, in DriveSigns after)
@@ -167,15 +160,34 @@ internal sealed partial class DriveRunner<T>
 
     private double Function(int lane, double now, double size, double place, int function)
     {
-        Look(lane, now, size, place, out _, out DriveWork<Real> work);
-        return function switch
+        DriveCase of = cases[lane];
+        switch (function)
         {
-            0 => Math.Abs(work.GrippingPull) - work.LargestPull,
-            1 => Math.Abs(work.PulleySliding) - PulleySlips,
-            2 => Math.Abs(inside[DriveStates.Current]) - (Limited * cases[lane].Numbers.CurrentLimit),
-            _ => DriveCase.AtRest - Math.Abs(inside[DriveStates.Belt]),
-        };
+            case 2:
+                return Math.Abs(Inside(lane, DriveStates.Current, place)) - (Limited * of.Numbers.CurrentLimit);
+            case 3:
+                return DriveCase.AtRest - Math.Abs(Inside(lane, DriveStates.Belt, place));
+            default:
+                return SlipFunction(of, lane, now + (place * size), place, function == 0);
+        }
     }
+
+    private double SlipFunction(DriveCase of, int lane, double time, double place, bool belt)
+    {
+        for (int i = 0; i < StatesOfForces; i++)
+        {
+            inside[i] = Inside(lane, i, place);
+        }
+
+        DriveKinds kinds = of.Kinds;
+        Unsafe.SkipInit(out DriveWork<Real> work);
+        LoadsAtTime.Run(in of.Acting, time, out LoadNumbers<Real> loads);
+        DriveRates.Forces(in of.Numbers, in kinds, in loads, inside, ref work);
+        return belt ? Math.Abs(work.GrippingPull) - work.LargestPull : Math.Abs(work.PulleySliding) - PulleySlips;
+    }
+
+    // Belt, roller, motor and stretch: all that forces are made of.
+    private const int StatesOfForces = DriveStates.Stretch + 1;
 
     // At five widths of its creep the drive belt carries 98 % of what it can.
     private const double PulleySlips = 5 * DriveRates.PulleyWidth;

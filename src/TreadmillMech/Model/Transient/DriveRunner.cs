@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using TreadmillMech.Numbers;
 using TreadmillMech.Numbers.Integration;
 
@@ -7,6 +8,7 @@ namespace TreadmillMech.Model.Transient;
 /// <summary>Takes one machine through its run, or up to eight side by side, each with its own time and its own steps.</summary>
 /// <typeparam name="T"><see cref="Real"/> for one, <see cref="Lanes"/> for eight.</typeparam>
 /// <remarks>All room is taken before the first step; the steps allocate nothing.</remarks>
+[SkipLocalsInit]
 internal sealed partial class DriveRunner<T>
     where T : struct, IReal<T>
 {
@@ -22,12 +24,12 @@ internal sealed partial class DriveRunner<T>
 
     private readonly DriveCase[] cases;
     private readonly RosenbrockStep<T> step;
-    private DriveSystem<T> system;
-    private T[] state = new T[DriveStates.Count];
-    private T[] next = new T[DriveStates.Count];
-    private readonly T[] error = new T[DriveStates.Count];
-    private T[] first = new T[DriveStates.Count];
-    private T[] atNext = new T[DriveStates.Count];
+    private readonly AlignedRow<DriveSystem<T>> drive = new(1);
+    private AlignedRow<T> state = new(DriveStates.Count);
+    private AlignedRow<T> next = new(DriveStates.Count);
+    private readonly AlignedRow<T> error = new(DriveStates.Count);
+    private AlignedRow<T> first = new(DriveStates.Count);
+    private AlignedRow<T> atNext = new(DriveStates.Count);
     private readonly Real[] inside = new Real[DriveStates.Count];
     private readonly Real[] insideRates = new Real[DriveStates.Count];
     private readonly double[] absolute = new double[DriveStates.Count];
@@ -51,6 +53,7 @@ internal sealed partial class DriveRunner<T>
     internal DriveRunner(ReadOnlySpan<DriveCase> cases)
     {
         this.cases = cases.ToArray();
+        ref DriveSystem<T> system = ref drive.First;
         system = new(cases[0].Kinds);
         step = new(system.Count, system.Coupled);
         running = (1u << cases.Length) - 1;
@@ -74,9 +77,9 @@ internal sealed partial class DriveRunner<T>
                 ReadEdge(lane);
             }
 
-            Put(lane, plain);
+            Put(lane, plain, Cells.Of(state));
             PutNumbers(lane, of.Numbers);
-            PutFeet(lane, in of.Acting);
+            PutFeet(lane, of.Acting);
         }
 
         system.ActingChanged();
@@ -128,13 +131,14 @@ internal sealed partial class DriveRunner<T>
         T size = T.IfLess(wanted, room, T.Min(wanted, 0.5 * T.Max(room, wanted)), room);
 
         // Where no case has moved since the last step its slopes still hold.
-        step.Take(ref system, time, size, state, first, next, error, !moved);
-        system.LookAtEnd(next, atNext, out DriveWork<T> atEnd);
-        T errors = StepControl.Size<T>(error, state, next, absolute, cases[0].Plan.Tolerance);
+        ref DriveSystem<T> system = ref drive.First;
+        step.Take(ref system, time, size, state.All, first.All, next.All, error.All, !moved);
+        system.LookAtEnd(next.All, atNext.All, out DriveWork<T> atEnd);
+        T errors = StepControl.Size<T>(error.All, state.All, next.All, absolute, cases[0].Plan.Tolerance);
         uint rejected = running & Cells.Less<T>(1, errors);
         uint accepted = running & ~rejected;
         T end = Cells.Pick(~Cells.Less(size, room), edges, time + size);
-        DriveSigns after = SignsOf(in atEnd, next);
+        DriveSigns after = SignsOf(in atEnd, next.All);
         Watch(ref time, ref size, ref end, in after, ref accepted);
         uint landed = accepted & ~Cells.Less(size, room);
         signs = signs.With(accepted, in after);
@@ -210,14 +214,14 @@ internal sealed partial class DriveRunner<T>
             Changed(lane);
         }
 
-        system.ActingChanged();
-        system.Rates(time, state, first);
+        drive.First.ActingChanged();
+        drive.First.Rates(time, state.All, first.All);
         return ended;
     }
 
     private void Changed(int lane)
     {
-        PutFeet(lane, in cases[lane].Acting);
+        PutFeet(lane, cases[lane].Acting);
         ReadEdge(lane);
 
         // Forces bend at an edge: begin carefully, without looking back.
@@ -234,8 +238,8 @@ internal sealed partial class DriveRunner<T>
 
     private void First(T time)
     {
-        system.Look(time, state, first, out DriveWork<T> work);
-        signs = SignsOf(in work, state);
+        drive.First.Look(time, state.All, first.All, out DriveWork<T> work);
+        signs = SignsOf(in work, state.All);
         for (int lane = 0; lane < cases.Length; lane++)
         {
             Inside(lane, 0, 0, 0);
@@ -291,37 +295,29 @@ internal sealed partial class DriveRunner<T>
             return;
         }
 
-        for (int i = 0; i < state.Length; i++)
+        for (int i = 0; i < DriveStates.Count; i++)
         {
             state[i] = Cells.Pick(accepted, next[i], state[i]);
             first[i] = Cells.Pick(accepted, atNext[i], first[i]);
         }
     }
 
-    private void Put(int lane, ReadOnlySpan<double> plain)
-    {
-        Span<double> to = Cells.Of(state);
-        for (int i = 0; i < plain.Length; i++)
-        {
-            to[(i * T.Width) + lane] = plain[i];
-        }
-    }
+    private void PutNumbers(int lane, DriveNumbers<Real> numbers) =>
+        Put(
+            lane,
+            Cells.Of(NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref numbers)),
+            Cells.Of(NumbersAccess.Fields<DriveNumbers<T>, T>(ref drive.First.Numbers))
+        );
 
-    private void PutNumbers(int lane, DriveNumbers<Real> numbers)
-    {
-        Span<double> to = Cells.Of(NumbersAccess.Fields<DriveNumbers<T>, T>(ref system.Numbers));
-        Span<Real> from = NumbersAccess.Fields<DriveNumbers<Real>, Real>(ref numbers);
-        for (int i = 0; i < from.Length; i++)
-        {
-            to[(i * T.Width) + lane] = from[i];
-        }
-    }
+    private void PutFeet(int lane, FeetNumbers<Real> feet) =>
+        Put(
+            lane,
+            Cells.Of(NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref feet)),
+            Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref drive.First.Acting))
+        );
 
-    private void PutFeet(int lane, in FeetNumbers<Real> feet)
+    private static void Put(int lane, ReadOnlySpan<double> from, Span<double> to)
     {
-        FeetNumbers<Real> copy = feet;
-        Span<double> to = Cells.Of(NumbersAccess.Fields<FeetNumbers<T>, T>(ref system.Acting));
-        Span<Real> from = NumbersAccess.Fields<FeetNumbers<Real>, Real>(ref copy);
         for (int i = 0; i < from.Length; i++)
         {
             to[(i * T.Width) + lane] = from[i];

@@ -11,6 +11,7 @@ namespace TreadmillMech.Model.Transient;
 /// each in its one direction. What is left is linear, or a product, and written out. The tests hold every place against
 /// the rates themselves on derivatives.
 /// </remarks>
+[SkipLocalsInit]
 internal static class DriveSlopes
 {
     internal static void Run<T>(
@@ -28,11 +29,19 @@ internal static class DriveSlopes
         Grip(in x, in kinds, state, ref work);
         Belt(in x, state, in slopes, in work);
         Pulley(in x, in kinds, state, in slopes, ref work);
-        Armature(in x, in kinds, in loads, state, in slopes, ref work);
+        Controller(in x, in kinds, in loads, state, in slopes, ref work);
+        Windings(in x, in kinds, state, ref work);
+        Current(in x, in kinds, state, ref work);
+        Power(in x, in kinds, state, in slopes, ref work);
         Shafts(in x, in kinds, state, in slopes, ref work);
         if (kinds.MotorHeats)
         {
             Warming(in x, state, in slopes, in work);
+        }
+
+        if (kinds.DeckHeats)
+        {
+            DeckWarming(in x, in slopes, in work);
         }
     }
 
@@ -90,22 +99,26 @@ internal static class DriveSlopes
         T heatBySpeed = (deckBySpeed * speed) + deck;
         T heatByTime = deckByTime * speed;
         work.HeatBySpeed = heatBySpeed + (x.Drag * ((sign.Slope * speed) + sign.Value));
-        work.HeatByTime = heatByTime;
         slopes[DriveStates.Given, DriveStates.Belt] = loads.Along.Value;
         slopes.Time[DriveStates.Given] = loads.Along.Slope * speed;
-        if (kinds.DeckHeats)
-        {
-            T toBelt = x.BeltHeatShare / x.BeltCapacity;
-            T toDeck = (1 - x.BeltHeatShare) / x.DeckCapacity;
-            slopes[DriveStates.BeltHeat, DriveStates.Belt] = toBelt * heatBySpeed;
-            slopes[DriveStates.DeckHeat, DriveStates.Belt] = toDeck * heatBySpeed;
-            slopes.Time[DriveStates.BeltHeat] = toBelt * heatByTime;
-            slopes.Time[DriveStates.DeckHeat] = toDeck * heatByTime;
+        work.DeckHeatBySpeed = heatBySpeed;
+        work.DeckHeatByTime = heatByTime;
+    }
 
-            // Linear cooling, the only feeding of a following state on itself.
-            slopes.Own[DriveStates.BeltHeat] = -(x.BeltConductance / x.BeltCapacity);
-            slopes.Own[DriveStates.DeckHeat] = -(x.DeckConductance / x.DeckCapacity);
-        }
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void DeckWarming<T>(in DriveNumbers<T> x, in SlopeTable<T> slopes, in DriveSlopeWork<T> work)
+        where T : struct, IReal<T>
+    {
+        T toBelt = x.BeltHeatShare / x.BeltCapacity;
+        T toDeck = (1 - x.BeltHeatShare) / x.DeckCapacity;
+        slopes[DriveStates.BeltHeat, DriveStates.Belt] = toBelt * work.DeckHeatBySpeed;
+        slopes[DriveStates.DeckHeat, DriveStates.Belt] = toDeck * work.DeckHeatBySpeed;
+        slopes.Time[DriveStates.BeltHeat] = toBelt * work.DeckHeatByTime;
+        slopes.Time[DriveStates.DeckHeat] = toDeck * work.DeckHeatByTime;
+
+        // Linear cooling, the only feeding of a following state on itself.
+        slopes.Own[DriveStates.BeltHeat] = -(x.BeltConductance / x.BeltCapacity);
+        slopes.Own[DriveStates.DeckHeat] = -(x.DeckConductance / x.DeckCapacity);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -197,7 +210,7 @@ internal static class DriveSlopes
         slopes[DriveStates.Lost, DriveStates.Roller] =
             (work.PullByRoller * lag) + (work.Pull * x.RollerRadius) + (ofRate * byRoller);
         slopes[DriveStates.Lost, DriveStates.Stretch] = (work.PullByStretch * lag) + (ofRate * byStretch);
-        slopes.Time[DriveStates.Lost] = work.HeatByTime + (work.PullByTime * lag) + (ofRate * byTime);
+        slopes.Time[DriveStates.Lost] = work.DeckHeatByTime + (work.PullByTime * lag) + (ofRate * byTime);
 
         // Sliding; none while the belt grips.
         T turning = T.IfLess(work.FaceSpeed, 0, -1, 1);
@@ -269,8 +282,9 @@ internal static class DriveSlopes
         slopes[DriveStates.PulleySlide, DriveStates.Motor] = way * x.MotorPulleyRadius;
     }
 
+    /// <summary>The current asked for: within its limits, at one of them, or none once the key is pulled.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Armature<T>(
+    private static void Controller<T>(
         in DriveNumbers<T> x,
         in DriveKinds kinds,
         in LoadNumbers<Dual<T>> loads,
@@ -280,68 +294,98 @@ internal static class DriveSlopes
     )
         where T : struct, IReal<T>
     {
-        T current = state[DriveStates.Current];
-        T motor = state[DriveStates.Motor];
-        (int measuredState, T measuredBy) = kinds.Sensor switch
+        (int measuredState, T measuredBy) = Measured(in x, in kinds);
+        T error = loads.SetSpeed.Value - (measuredBy * state[measuredState]);
+        T demand = TransientLaws.CurrentDemand(x.Gain, error, state[DriveStates.Integrator]);
+        T least = kinds.CanBrake ? -x.CurrentLimit : 0;
+        T on = T.IfLess(1 - loads.On.Value, 0.5, 1, 0);
+        T free = T.IfLess(x.CurrentLimit, demand, 0, T.IfLess(least, demand, 1, 0));
+        T byIntegral = on * free;
+        T byError = x.Gain * byIntegral;
+        T integrating = byError * x.PerIntegralTime;
+        work.On = on;
+        work.Target = on * T.Max(least, T.Min(x.CurrentLimit, demand));
+        work.TargetByIntegral = byIntegral;
+        work.TargetByMeasured = -(byError * measuredBy);
+        work.TargetByTime = byError * loads.SetSpeed.Slope;
+        slopes[DriveStates.Integrator, measuredState] = -(integrating * measuredBy);
+        slopes[DriveStates.Integrator, DriveStates.Integrator] = (byIntegral - on) * x.PerIntegralTime;
+        slopes.Time[DriveStates.Integrator] = integrating * loads.SetSpeed.Slope;
+    }
+
+    /// <summary>The state that the controller's sensor reads, and the belt speed it stands for.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (int State, T By) Measured<T>(in DriveNumbers<T> x, in DriveKinds kinds)
+        where T : struct, IReal<T> =>
+        kinds.Sensor switch
         {
             SpeedSensor.Belt => (DriveStates.Belt, 1),
             SpeedSensor.DriveRoller => (DriveStates.Roller, x.RollerRadius),
             _ => (DriveStates.Motor, x.FacePerMotor),
         };
 
-        // The current asked for: within its limits, at one of them, or none once the key is pulled.
-        T error = loads.SetSpeed.Value - (measuredBy * state[measuredState]);
-        T demand = TransientLaws.CurrentDemand(x.Gain, error, state[DriveStates.Integrator]);
-        T least = kinds.CanBrake ? -x.CurrentLimit : 0;
-        T off = 1 - loads.On.Value;
-        T free = T.IfLess(x.CurrentLimit, demand, 0, T.IfLess(least, demand, 1, 0));
-        T target = T.IfLess(off, 0.5, T.Max(least, T.Min(x.CurrentLimit, demand)), 0);
-        T byIntegral = T.IfLess(off, 0.5, free, 0);
-        T byError = x.Gain * byIntegral;
-        T on = T.IfLess(off, 0.5, 1, 0);
-        T integrating = byError * x.PerIntegralTime;
-        slopes[DriveStates.Integrator, measuredState] = -(integrating * measuredBy);
-        slopes[DriveStates.Integrator, DriveStates.Integrator] = (byIntegral - on) * x.PerIntegralTime;
-        slopes.Time[DriveStates.Integrator] = integrating * loads.SetSpeed.Slope;
-
-        // What heat does to motor constant and resistance.
-        Dual<T> constant = Fixed(x.MotorConstant);
-        Dual<T> resistance = Fixed(x.Resistance);
+    /// <summary>Motor constant and resistance, with what heat does to them; the brushes' voltage.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Windings<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        work.MotorConstant = Fixed(x.MotorConstant);
+        work.Resistance = Fixed(x.Resistance);
         if (kinds.MotorHeats)
         {
-            constant = DcMotorLaws.WarmConstant(
+            work.MotorConstant = DcMotorLaws.WarmConstant(
                 Fixed(x.MotorConstant),
                 Fixed(x.MagnetCoefficient),
                 Dual<T>.Variable(state[DriveStates.Magnet]) - Fixed(x.MagnetReference)
             );
-            resistance = DcMotorLaws.CopperResistance(
+            work.Resistance = DcMotorLaws.CopperResistance(
                 Fixed(x.Resistance),
                 Fixed(x.WindingReference),
                 Dual<T>.Variable(state[DriveStates.Winding])
             );
         }
 
-        Dual<T> brush = Fixed(x.BrushDrop) * TransientLaws.SmoothSign(Dual<T>.Variable(current), DriveRates.BrushWidth);
-        work.MotorConstant = constant;
+        Dual<T> current = Dual<T>.Variable(state[DriveStates.Current]);
+        work.Brush = Fixed(x.BrushDrop) * TransientLaws.SmoothSign(current, DriveRates.BrushWidth);
+    }
 
-        // The voltage: within its limits, or at one of them; without limits once the key is pulled.
-        T steady = DcMotorLaws.Voltage(constant.Value, motor, current, resistance.Value, brush.Value);
-        T held = DcMotorLaws.Voltage(constant.Value, motor, target, resistance.Value, brush.Value);
-        T asked = held + (x.LoopResistance * (target - current));
+    /// <summary>The current: the voltage within its limits, or at one of them; without limits once the key is pulled.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Current<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T current = state[DriveStates.Current];
+        T motor = state[DriveStates.Motor];
+        T constant = work.MotorConstant.Value;
+        T resistance = work.Resistance.Value;
+        T steady = DcMotorLaws.Voltage(constant, motor, current, resistance, work.Brush.Value);
+        T held = DcMotorLaws.Voltage(constant, motor, work.Target, resistance, work.Brush.Value);
+        T asked = held + (x.LoopResistance * (work.Target - current));
         T lowest = kinds.CanBrake ? -x.VoltageLimit : 0;
-        T given = T.IfLess(off, 0.5, T.Max(lowest, T.Min(x.VoltageLimit, asked)), asked);
+        T given = T.IfLess(work.On, 0.5, asked, T.Max(lowest, T.Min(x.VoltageLimit, asked)));
         T follows = T.IfLess(x.VoltageLimit, asked, 0, T.IfLess(lowest, asked, 1, 0));
-        follows = T.IfLess(off, 0.5, follows, 1);
+        follows = T.IfLess(work.On, 0.5, 1, follows);
         T rate = (given - steady) * x.PerInductance;
-        T limited = 1 - follows;
+        T limited = (1 - follows) * x.PerInductance;
 
-        // Slopes of the current's rate: by the target, by the current, by the motor's speed, by the temperatures.
-        T loop = (resistance.Value * x.PerInductance) + x.PerCurrentTime;
-        T byTarget = follows * loop;
-        T byCurrent = -(follows * loop) - (limited * (resistance.Value + brush.Slope) * x.PerInductance);
-        T byMotor = -(limited * constant.Value * x.PerInductance);
-        T byMagnet = -(limited * constant.Slope * motor * x.PerInductance);
-        T byWinding = resistance.Slope * ((follows * (target - current)) - (limited * current)) * x.PerInductance;
+        // By the target, by the current, by the motor's speed, by the temperatures.
+        T loop = follows * ((resistance * x.PerInductance) + x.PerCurrentTime);
+        T byTarget = loop;
+        T byCurrent = -loop - (limited * (resistance + work.Brush.Slope));
+        T byMotor = -(limited * constant);
+        T byMagnet = -(limited * work.MotorConstant.Slope * motor);
+        T byWinding =
+            work.Resistance.Slope * ((follows * x.PerInductance * (work.Target - current)) - (limited * current));
         if (!kinds.CanBrake)
         {
             // The diode lets no current turn round.
@@ -356,44 +400,80 @@ internal static class DriveSlopes
             byWinding *= passes;
         }
 
-        T byMeasured = -(byTarget * byError * measuredBy);
-        T ofIntegral = byTarget * byIntegral;
-        T ofTime = byTarget * byError * loads.SetSpeed.Slope;
-        slopes[DriveStates.Current, DriveStates.Current] = byCurrent;
+        work.Voltage = given;
+        work.CurrentByTarget = byTarget;
+        work.CurrentByCurrent = byCurrent;
+        work.CurrentByMotor = byMotor;
+        work.CurrentByMagnet = byMagnet;
+        work.CurrentByWinding = byWinding;
+    }
+
+    /// <summary>Places of current, supplied power and the armature's heat.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Power<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        ReadOnlySpan<T> state,
+        in SlopeTable<T> slopes,
+        ref DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        T current = state[DriveStates.Current];
+        T byMotor = work.CurrentByMotor;
+        T ofIntegral = work.CurrentByTarget * work.TargetByIntegral;
+        T ofTime = work.CurrentByTarget * work.TargetByTime;
+        slopes[DriveStates.Current, DriveStates.Current] = work.CurrentByCurrent;
         slopes[DriveStates.Current, DriveStates.Motor] = byMotor;
         slopes[DriveStates.Current, DriveStates.Integrator] = ofIntegral;
         slopes.Time[DriveStates.Current] = ofTime;
 
-        // Power supplied: the voltage is the steady one and what the inductance takes.
+        // The voltage is the steady one and what the inductance takes.
         T field = x.Inductance * current;
+        T drop = work.Resistance.Value + work.Brush.Slope;
         slopes[DriveStates.Supplied, DriveStates.Current] =
-            given + ((resistance.Value + brush.Slope + (x.Inductance * byCurrent)) * current);
-        slopes[DriveStates.Supplied, DriveStates.Motor] = (constant.Value * current) + (field * byMotor);
+            work.Voltage + ((drop + (x.Inductance * work.CurrentByCurrent)) * current);
+        slopes[DriveStates.Supplied, DriveStates.Motor] = (work.MotorConstant.Value * current) + (field * byMotor);
         slopes[DriveStates.Supplied, DriveStates.Integrator] = field * ofIntegral;
         slopes.Time[DriveStates.Supplied] = field * ofTime;
-        if (measuredState == DriveStates.Motor)
+        work.HeatByCurrent = (current * (work.Resistance.Value + drop)) + work.Brush.Value;
+        slopes[DriveStates.Lost, DriveStates.Current] = work.HeatByCurrent;
+        slopes[DriveStates.SquareCurrent, DriveStates.Current] = 2 * current;
+        BySensor(in x, in kinds, field, in slopes, in work);
+        if (kinds.MotorHeats)
         {
-            slopes[DriveStates.Current, DriveStates.Motor] += byMeasured;
-            slopes[DriveStates.Supplied, DriveStates.Motor] += field * byMeasured;
+            T motor = state[DriveStates.Motor];
+            work.HeatByWinding = current * current * work.Resistance.Slope;
+            slopes[DriveStates.Current, DriveStates.Winding] = work.CurrentByWinding;
+            slopes[DriveStates.Current, DriveStates.Magnet] = work.CurrentByMagnet;
+            slopes[DriveStates.Supplied, DriveStates.Winding] = work.HeatByWinding + (field * work.CurrentByWinding);
+            slopes[DriveStates.Supplied, DriveStates.Magnet] =
+                (work.MotorConstant.Slope * motor * current) + (field * work.CurrentByMagnet);
+            slopes[DriveStates.Lost, DriveStates.Winding] = work.HeatByWinding;
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void BySensor<T>(
+        in DriveNumbers<T> x,
+        in DriveKinds kinds,
+        T field,
+        in SlopeTable<T> slopes,
+        in DriveSlopeWork<T> work
+    )
+        where T : struct, IReal<T>
+    {
+        int measured = Measured(in x, in kinds).State;
+        T slope = work.CurrentByTarget * work.TargetByMeasured;
+        if (measured == DriveStates.Motor)
+        {
+            slopes[DriveStates.Current, DriveStates.Motor] += slope;
+            slopes[DriveStates.Supplied, DriveStates.Motor] += field * slope;
         }
         else
         {
-            slopes[DriveStates.Current, measuredState] = byMeasured;
-            slopes[DriveStates.Supplied, measuredState] = field * byMeasured;
-        }
-
-        work.HeatByCurrent = (2 * current * resistance.Value) + (brush.Slope * current) + brush.Value;
-        slopes[DriveStates.Lost, DriveStates.Current] = work.HeatByCurrent;
-        slopes[DriveStates.SquareCurrent, DriveStates.Current] = 2 * current;
-        if (kinds.MotorHeats)
-        {
-            work.HeatByWinding = current * current * resistance.Slope;
-            slopes[DriveStates.Current, DriveStates.Winding] = byWinding;
-            slopes[DriveStates.Current, DriveStates.Magnet] = byMagnet;
-            slopes[DriveStates.Supplied, DriveStates.Winding] =
-                (current * current * resistance.Slope) + (field * byWinding);
-            slopes[DriveStates.Supplied, DriveStates.Magnet] = (constant.Slope * motor * current) + (field * byMagnet);
-            slopes[DriveStates.Lost, DriveStates.Winding] = work.HeatByWinding;
+            slopes[DriveStates.Current, measured] = slope;
+            slopes[DriveStates.Supplied, measured] = field * slope;
         }
     }
 

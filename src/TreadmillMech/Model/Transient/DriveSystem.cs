@@ -10,6 +10,7 @@ namespace TreadmillMech.Model.Transient;
 /// What the feet do depends on time alone. For one machine it is taken for all stages of a step at once, a stage in each
 /// lane of a register; for eight, at the end of the step once for the three places that ask for it.
 /// </remarks>
+[SkipLocalsInit]
 internal struct DriveSystem<T> : IRateSystem<T>
     where T : struct, IReal<T>
 {
@@ -90,7 +91,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
                 Vector512.Create(Unsafe.As<T, double>(ref time)) + (places * Unsafe.As<T, double>(ref size))
             );
             LoadsAtTime.RunWithSlopes(in actingInLanes, times, out ofStages);
-            ofEnd = OfStage(AtEnd);
+            OfStage(AtEnd, out ofEnd);
         }
         else
         {
@@ -109,7 +110,7 @@ internal struct DriveSystem<T> : IRateSystem<T>
         LoadNumbers<T> loads;
         if (T.Width == 1)
         {
-            loads = OfStage(stage);
+            OfStage(stage, out loads);
         }
         else
         {
@@ -141,9 +142,9 @@ internal struct DriveSystem<T> : IRateSystem<T>
         DriveSlopes.Run(in Numbers, in Kinds, in loads, state, in slopes);
     }
 
-    private readonly LoadNumbers<T> OfStage(int stage)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly void OfStage(int stage, out LoadNumbers<T> loads)
     {
-        LoadNumbers<T> loads;
         loads.Normal = Of(in ofStages.Normal, stage);
         loads.SharedNormal = Of(in ofStages.SharedNormal, stage);
         loads.Along = Of(in ofStages.Along, stage);
@@ -152,7 +153,6 @@ internal struct DriveSystem<T> : IRateSystem<T>
         loads.SharedJam = Of(in ofStages.SharedJam, stage);
         loads.SetSpeed = Of(in ofStages.SetSpeed, stage);
         loads.On = Of(in ofStages.On, stage);
-        return loads;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -5,6 +5,7 @@ using TreadmillMech.Numbers;
 namespace TreadmillMech.Model.Transient;
 
 /// <summary>Forces of both feet, and the set speed, at a time.</summary>
+[SkipLocalsInit]
 internal static class LoadsAtTime
 {
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -11,9 +11,9 @@ internal static class Cells
     internal static Span<double> Of<T>(Span<T> numbers)
         where T : struct, IReal<T> => MemoryMarshal.Cast<T, double>(numbers);
 
-    /// <summary>The plain numbers of an array.</summary>
-    internal static Span<double> Of<T>(T[] numbers)
-        where T : struct, IReal<T> => MemoryMarshal.Cast<T, double>(numbers.AsSpan());
+    /// <summary>The plain numbers of a row.</summary>
+    internal static Span<double> Of<T>(AlignedRow<T> numbers)
+        where T : struct, IReal<T> => MemoryMarshal.Cast<T, double>(numbers.All);
 
     /// <summary>The plain numbers of one number.</summary>
     internal static Span<double> Of<T>(ref T number)

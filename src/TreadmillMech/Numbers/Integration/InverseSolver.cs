@@ -14,6 +14,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// diagonal grows as the step shrinks, so a poor pivot is met by a smaller step. What a following state never feeds on is
 /// passed over.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class InverseSolver<T>
     where T : struct, IReal<T>
 {
@@ -24,8 +25,8 @@ internal sealed class InverseSolver<T>
 
     private readonly int count;
     private readonly int coupled;
-    private readonly T[] inverse;
-    private readonly T[] divisors;
+    private readonly AlignedRow<T> inverse;
+    private readonly AlignedRow<T> divisors;
 
     // By following state, which places of the table it feeds on, and by which state.
     private readonly int[] feedEnd;
@@ -37,8 +38,8 @@ internal sealed class InverseSolver<T>
         ArgumentOutOfRangeException.ThrowIfGreaterThan(coupled, Most);
         this.count = count;
         this.coupled = coupled;
-        inverse = new T[Most * Most];
-        divisors = new T[count];
+        inverse = new(Most * Most);
+        divisors = new(count);
         feedEnd = new int[count];
         feeds = new (int, int)[count * coupled];
     }
@@ -50,10 +51,10 @@ internal sealed class InverseSolver<T>
         if (!analysed)
         {
             // What is still not a number afterwards is never set.
-            slopes.Numbers.AsSpan().Fill(double.NaN);
+            slopes.Numbers.All.Fill(double.NaN);
             system.Slopes(state, in slopes);
             Analyse(in slopes);
-            slopes.Numbers.AsSpan().Clear();
+            slopes.Numbers.All.Clear();
             analysed = true;
         }
 
@@ -81,7 +82,7 @@ internal sealed class InverseSolver<T>
     [MethodImpl(MethodImplOptions.NoInlining)]
     internal void Factor(T diagonal, in SlopeTable<T> slopes)
     {
-        ref T m = ref MemoryMarshal.GetArrayDataReference(inverse);
+        ref T m = ref inverse.First;
         for (int column = 0; column < coupled; column++)
         {
             ref T from = ref slopes[0, column];
@@ -166,7 +167,7 @@ internal sealed class InverseSolver<T>
         T b5 = coupled > 5 ? Unsafe.Add(ref x, 5) : 0;
         T b6 = coupled > 6 ? Unsafe.Add(ref x, 6) : 0;
         T b7 = coupled > 7 ? Unsafe.Add(ref x, 7) : 0;
-        ref T line = ref MemoryMarshal.GetArrayDataReference(inverse);
+        ref T line = ref inverse.First;
         for (int row = 0; row < coupled; row++)
         {
             T sum = line * b0;
@@ -185,7 +186,7 @@ internal sealed class InverseSolver<T>
             line = ref Unsafe.Add(ref line, Most);
         }
 
-        ref T table = ref MemoryMarshal.GetArrayDataReference(slopes.Numbers);
+        ref T table = ref slopes.Numbers.First;
         int feed = 0;
         for (int row = coupled; row < count; row++)
         {

@@ -13,6 +13,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// The inverse is taken once by the method of Gauss and Jordan and used for all stages: products with it do not wait for each
 /// other, as those of a substitution do.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class RegisterSolver
 {
     private const int Register = 8;
@@ -20,15 +21,15 @@ internal sealed class RegisterSolver
 
     private readonly int coupled;
     private readonly int registers;
-    private readonly double[] inverse;
-    private readonly double[] divisors;
+    private readonly AlignedRow<double> inverse;
+    private readonly AlignedRow<double> divisors;
 
     internal RegisterSolver(int count, int coupled)
     {
         this.coupled = coupled;
         registers = (count + Register - 1) / Register;
-        inverse = new double[Register * Register];
-        divisors = new double[Register * registers];
+        inverse = new(Register * Register);
+        divisors = new(Register * registers);
     }
 
     /// <summary>Inverts for a diagonal.</summary>
@@ -37,7 +38,7 @@ internal sealed class RegisterSolver
     {
         Vector512<double> numbers = Vector512.Create(0d, 1, 2, 3, 4, 5, 6, 7);
         Vector512<double> diagonals = Vector512.Create(diagonal);
-        ref Vector512<double> columns = ref First(Cells.Of(slopes.Numbers));
+        ref Vector512<double> columns = ref First(slopes.Numbers);
         Span<Vector512<double>> room = stackalloc Vector512<double>[Register];
         ref Vector512<double> left = ref MemoryMarshal.GetReference(room);
         ref Vector512<double> right = ref First(inverse);
@@ -67,7 +68,7 @@ internal sealed class RegisterSolver
             Unsafe.Add(ref right, pivot) = ofRight;
         }
 
-        ref Vector512<double> own = ref First(Cells.Of(slopes.Own));
+        ref Vector512<double> own = ref First(slopes.Own);
         ref Vector512<double> divisor = ref First(divisors);
         for (int i = 0; i < registers; i++)
         {
@@ -100,7 +101,7 @@ internal sealed class RegisterSolver
 
         // The following states of the first register have a column of nothing here, and come with the others below.
         Vector512<double> solved = even + odd;
-        ref Vector512<double> rows = ref First(Cells.Of(slopes.Numbers));
+        ref Vector512<double> rows = ref First(slopes.Numbers);
         ref Vector512<double> divisor = ref First(divisors);
         Vector512<double> s0 = Broadcast(solved, 0);
         Vector512<double> s1 = Broadcast(solved, 1);
@@ -133,8 +134,8 @@ internal sealed class RegisterSolver
         rightSide = coupled == Register ? solved : rightSide + solved;
     }
 
-    private static ref Vector512<double> First(Span<double> numbers) =>
-        ref Unsafe.As<double, Vector512<double>>(ref MemoryMarshal.GetReference(numbers));
+    private static ref Vector512<double> First<TNumber>(AlignedRow<TNumber> numbers)
+        where TNumber : struct => ref Unsafe.As<TNumber, Vector512<double>>(ref numbers.First);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Element(ref Vector512<double> register, int index) =>

@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
 namespace TreadmillMech.Numbers.Integration;
@@ -9,6 +8,7 @@ namespace TreadmillMech.Numbers.Integration;
 /// <remarks>
 /// Sums over states run on whole registers: one state of eight cases, or eight states of one case.
 /// </remarks>
+[SkipLocalsInit]
 internal sealed class RosenbrockStep<T>
     where T : struct, IReal<T>
 {
@@ -20,12 +20,12 @@ internal sealed class RosenbrockStep<T>
     private readonly SlopeTable<T> slopes;
     private readonly RegisterSolver? ofOne;
     private readonly InverseSolver<T>? ofMany;
-    private readonly T[] stages;
-    private readonly T[] begin;
-    private readonly T[] argument;
-    private readonly T[] rates;
-    private readonly T[] square;
-    private readonly T[] cube;
+    private readonly AlignedRow<T> stages;
+    private readonly AlignedRow<T> begin;
+    private readonly AlignedRow<T> argument;
+    private readonly AlignedRow<T> rates;
+    private readonly AlignedRow<T> square;
+    private readonly AlignedRow<T> cube;
     private bool dense;
 
     internal RosenbrockStep(int count, int coupled)
@@ -43,12 +43,12 @@ internal sealed class RosenbrockStep<T>
             ofMany = new(count, coupled);
         }
 
-        stages = new T[Rodas.Stages * room];
-        begin = new T[room];
-        argument = new T[room];
-        rates = new T[room];
-        square = new T[room];
-        cube = new T[room];
+        stages = new(Rodas.Stages * room);
+        begin = new(room);
+        argument = new(room);
+        rates = new(room);
+        square = new(room);
+        cube = new(room);
     }
 
     /// <summary>Takes a step.</summary>
@@ -60,6 +60,7 @@ internal sealed class RosenbrockStep<T>
     /// <param name="next">States at its end.</param>
     /// <param name="error">Difference to the embedded solution of order 3.</param>
     /// <param name="keepsSlopes">Whether time and states are those of the last step tried, whose slopes then hold.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     internal void Take<TSystem>(
         ref TSystem system,
         T time,
@@ -81,15 +82,15 @@ internal sealed class RosenbrockStep<T>
 
         Factor(1 / (Rodas.Gamma * size));
         T perSize = 1 / size;
-        state[..count].CopyTo(begin);
-        first[..count].CopyTo(rates);
+        state[..count].CopyTo(begin.All);
+        first[..count].CopyTo(rates.All);
         Solve<First>(size, perSize);
         Stage<TSystem, Second>(ref system, time, size, perSize);
         Stage<TSystem, Third>(ref system, time, size, perSize);
         Stage<TSystem, Fourth>(ref system, time, size, perSize);
         Stage<TSystem, Fifth>(ref system, time, size, perSize);
         Stage<TSystem, Sixth>(ref system, time, size, perSize);
-        ReadOnlySpan<T> last = stages.AsSpan((Rodas.Stages - 1) * room, count);
+        ReadOnlySpan<T> last = stages.All.Slice((Rodas.Stages - 1) * room, count);
         for (int i = 0; i < last.Length; i++)
         {
             next[i] = argument[i] + last[i];
@@ -169,7 +170,7 @@ internal sealed class RosenbrockStep<T>
     {
         Argument<TStage>();
         int stage = TStage.Number;
-        system.StageRates(stage, time + (Rodas.Alpha[stage] * size), argument.AsSpan(0, count), rates.AsSpan(0, count));
+        system.StageRates(stage, time + (Rodas.Alpha[stage] * size), argument.All[..count], rates.All[..count]);
         Solve<TStage>(size, perSize);
     }
 
@@ -187,7 +188,7 @@ internal sealed class RosenbrockStep<T>
         }
         else
         {
-            ofMany!.Solve(stages.AsSpan(TStage.Number * room, count), in slopes);
+            ofMany!.Solve(stages.All.Slice(TStage.Number * room, count), in slopes);
         }
     }
 
@@ -284,8 +285,8 @@ internal sealed class RosenbrockStep<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static ref Vector512<double> At(T[] numbers, int register) =>
-        ref Unsafe.Add(ref Unsafe.As<T, Vector512<double>>(ref MemoryMarshal.GetArrayDataReference(numbers)), register);
+    private static ref Vector512<double> At(AlignedRow<T> numbers, int register) =>
+        ref Unsafe.Add(ref Unsafe.As<T, Vector512<double>>(ref numbers.First), register);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector512<double> Wide(T number) =>

@@ -11,26 +11,26 @@ namespace TreadmillMech.Numbers.Integration;
 internal readonly struct SlopeTable<T>
     where T : struct, IReal<T>
 {
-    private readonly T[] numbers;
+    private readonly AlignedRow<T> numbers;
     private readonly int room;
 
     internal SlopeTable(int count, int coupled)
     {
         // Registers of one case are read for eight columns, whether there are as many or not.
         room = T.Width == 1 ? (count + 7) / 8 * 8 : count;
-        numbers = new T[room * (T.Width == 1 ? Math.Max(coupled, 8) : coupled)];
-        Own = new T[room];
-        Time = new T[room];
+        numbers = new(room * (T.Width == 1 ? Math.Max(coupled, 8) : coupled));
+        Own = new(room);
+        Time = new(room);
     }
 
     /// <summary>Derivative of each following state's rate by itself; ignored for coupled states.</summary>
-    internal T[] Own { get; }
+    internal AlignedRow<T> Own { get; }
 
     /// <summary>Derivatives by time.</summary>
-    internal T[] Time { get; }
+    internal AlignedRow<T> Time { get; }
 
     /// <summary>All numbers, column after column.</summary>
-    internal T[] Numbers => numbers;
+    internal AlignedRow<T> Numbers => numbers;
 
     /// <summary>Derivative of a rate by a coupled state.</summary>
     internal ref T this[int rate, int state]

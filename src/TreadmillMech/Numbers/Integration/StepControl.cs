@@ -9,8 +9,10 @@ namespace TreadmillMech.Numbers.Integration;
 /// Hairer, Norsett and Wanner, Solving Ordinary Differential Equations I, section II.4: the error of the embedded order 3
 /// goes with the fourth power of the step. From one step to the next the filter H211b of Soderlind, Digital filters in
 /// adaptive time-stepping, ACM TOMS 29, 2003, with b = 4: a strand that swings makes errors that rise and fall with its
-/// phase, and a step that followed the last of them alone would be taken back at the next.
+/// phase, and a step that followed the last of them alone would be taken back at the next. A step whose error is far below what
+/// it may be is followed by one from that error alone.
 /// </remarks>
+[SkipLocalsInit]
 internal static class StepControl
 {
     private const double Safety = 0.9;
@@ -19,6 +21,9 @@ internal static class StepControl
 
     /// <summary>Smaller errors count as this.</summary>
     private const double LeastError = 1e-4;
+
+    // Errors of a step that is far too short, as after an edge: the filter alone would grow it too slowly.
+    private const double FarBelow = 0.06;
 
     /// <summary>Largest of the errors over what each state may err; infinite where one is not finite.</summary>
     internal static T Size<T>(
@@ -98,7 +103,7 @@ internal static class StepControl
         T now = T.Max(error, LeastError);
         T before = T.IfLess(0, sizeBefore, T.Max(errorBefore, LeastError), now);
         T square = T.IfLess(0, sizeBefore, size * size / (sizeBefore * sizeBefore), 1);
-        T product = now * before * square * square;
+        T product = T.IfLess(now, FarBelow, now * now * now * now, now * before * square * square);
         return T.Max(Least, T.Min(Most, Safety / T.Sqrt(T.Sqrt(T.Sqrt(T.Sqrt(product))))));
     }
 

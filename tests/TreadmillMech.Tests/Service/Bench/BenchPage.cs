@@ -62,9 +62,9 @@ internal static class BenchPage
 
             **Laws.** An interval can hold what it says only over the machines that it speaks of. What no cause moves and
             nobody reads by itself (stiffness of the belt, losses of motor, controller and supply) is drawn from the laws
-            that the review states as its priors, so are a healthy motor's constant about its plate's and a sound drive belt about what is stated of it, and the noise
-            of every reading from the uncertainty that it states; all are common practice, no source. Tension, frictions
-            and drags come from the ranges of the causes instead.
+            that the review states as its priors, so are a healthy motor's constant about its plate's and a sound drive belt
+            about what is stated of it, and the noise of every reading from the uncertainty that it states; all are common
+            practice, no source. Tension, frictions and drags come from the ranges of the causes instead.
 
             **The first step** serves the cause where it is the work that mends it, or the look or reading by which it is
             found. A symptom that was seen or heard, and oil on a cloth, have a step of their own, which comes first where
@@ -109,6 +109,7 @@ internal static class BenchPage
             );
         }
 
+        Sureness(page, runs);
         page.Append(
             CultureInfo.InvariantCulture,
             $"\n## Who is taken for whom\n\nThorough visits, {eachCause} of each cause:\n\n"
@@ -121,6 +122,62 @@ internal static class BenchPage
 
         return page.ToString().ReplaceLineEndings("\n");
     }
+
+    private static void Sureness(StringBuilder page, IReadOnlyList<(string Name, BenchRun Run)> runs)
+    {
+        page.Append(
+            """
+
+            ## How sure the sheet is, and how often it is right
+
+            The chance that the sheet states for its first cause, on the average, beside the share of visits in which that
+            cause is the hidden one. Each visit counts as often as the review holds its cause to come up; in the tables
+            above every cause counts alike. What is right as often as it is stated cannot be ranked better by the same
+            readings; what is right more often is stated with more care than need be.
+
+            | Technician | Stated | Right |
+            |---|---|---|
+
+            """
+        );
+        foreach ((string name, BenchRun run) in runs)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| {name} | {Both(run.Calibration)} |\n");
+        }
+
+        page.Append(
+            """
+
+            All lines without error in the model together, by the chance stated:
+
+            | Stated | Visits | Stated, on the average | Right |
+            |---|---|---|---|
+
+            """
+        );
+        IEnumerable<Calibration> all = runs.Where(r => r.Run.ModelIsRight).Select(r => r.Run.Calibration);
+        foreach ((double from, double to) in Bins)
+        {
+            Calibration some = Calibration.Between(all, from, to);
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"| {100 * from:0} to {100 * Math.Min(1, to):0} % | {some.Visits} | {Both(some)} |\n"
+            );
+        }
+    }
+
+    private static string Both(Calibration some) =>
+        FormattableString.Invariant($"{100 * some.Stated:0.0} % | {100 * some.Right:0.0} %");
+
+    /// <summary>Chances that are looked at together.</summary>
+    internal static readonly (double From, double To)[] Bins =
+    [
+        (0, 0.5),
+        (0.5, 0.7),
+        (0.7, 0.9),
+        (0.9, 0.97),
+        (0.97, 1.01),
+    ];
 
     private static void Intervals(StringBuilder page, IReadOnlyList<(string Name, BenchRun Run)> runs)
     {

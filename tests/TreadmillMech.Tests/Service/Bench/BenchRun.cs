@@ -66,6 +66,9 @@ internal sealed class BenchRun
     internal (int Told, double Held) Coverage(ReadingKind kind) =>
         held.TryGetValue(kind, out (int Told, int Held) count) ? (count.Told, (double)count.Held / count.Told) : (0, 0);
 
+    /// <summary>Chances stated for the first cause, and how often it was right.</summary>
+    internal Calibration Calibration { get; } = new();
+
     internal IEnumerable<(Cause Hidden, int Right, string Others)> Rows =>
         confusion.Select(c =>
             (
@@ -95,6 +98,7 @@ internal sealed class BenchRun
         VisitSheet late = VisitReview.Of(after);
         Cause first = late.Causes[0].Cause;
         confusion[cause][first] = confusion[cause].GetValueOrDefault(first) + 1;
+        Calibration.Add(late.Causes[0], cause);
         int right = first == cause ? 1 : 0;
         if (Telling.WasRead(cause, after))
         {

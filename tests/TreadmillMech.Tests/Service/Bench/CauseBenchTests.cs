@@ -44,6 +44,25 @@ public sealed class CauseBenchTests
         Assert.True(BenchPage.Runs[4].Run.RightFirst > BenchPage.Runs[3].Run.RightFirst + 0.03);
     }
 
+    /// <summary>Chances that are stated are right at least as often, twice the error of so many visits aside.</summary>
+    [Fact]
+    public void NoChanceIsStatedTooHigh()
+    {
+        IEnumerable<Calibration> runs =
+        [
+            .. BenchPage.Runs.Select(r => r.Run).Where(r => r.ModelIsRight).Select(r => r.Calibration),
+        ];
+        IEnumerable<Calibration> bins = BenchPage.Bins.Select(bin => Calibration.Between(runs, bin.From, bin.To));
+        Assert.All(
+            [.. runs, .. bins],
+            some =>
+            {
+                Assert.True(some.Visits > 100);
+                Assert.InRange(some.Right, some.Stated - (2 * some.Error), 1);
+            }
+        );
+    }
+
     /// <summary>93 to 97 %, twice the binomial error of so many visits aside.</summary>
     private static void Held(BenchRun run, ReadingKind kind)
     {

@@ -15,15 +15,15 @@ internal static class FrictionChart
         [
             .. visit
                 .Earlier.Where(static e => e.DeckFriction is not null)
-                .Select(static e => (e.Day, At(e.Day, e.DeckFriction!.Value, e.FrictionUncertainty), "as left")),
+                .Select(static e =>
+                    (e.Day, At(e.Day, new("", e.DeckFriction!.Value, "", e.FrictionUncertainty)), "as left")
+                ),
         ];
         if (visit.Day is { } day)
         {
             (Figure? Figure, string When)[] today = [(now?.AsFound, "as found"), (now?.AsLeft, "as left")];
             known.AddRange(
-                today
-                    .Where(static t => t.Figure is not null)
-                    .Select(t => (day, At(day, t.Figure!.Value, t.Figure.StandardUncertainty), t.When))
+                today.Where(static t => t.Figure is not null).Select(t => (day, At(day, t.Figure!), t.When))
             );
         }
 
@@ -46,7 +46,7 @@ internal static class FrictionChart
         };
     }
 
-    private static Spot At(DateOnly day, double friction, double? spread) => new(day.DayNumber, friction, spread);
+    private static Spot At(DateOnly day, Figure friction) => new(day.DayNumber, friction.Value, friction);
 
     private static ImmutableArray<DateOnly> Days(DateOnly? due) => due is { } day ? [day] : [];
 
@@ -55,10 +55,7 @@ internal static class FrictionChart
         Threshold? limit,
         DateOnly? due
     ) =>
-        string.Join(
-            "; ",
-            known.Select(static k => $"{DayText.Of(k.Day)} {k.When}: {new Figure("", k.Spot.Y, "", k.Spot.Spread)}")
-        )
+        string.Join("; ", known.Select(static k => $"{DayText.Of(k.Day)} {k.When}: {k.Spot.Words}"))
         + (limit is null ? "" : $"; service above {new Figure("", limit.Value, "")}")
         + (due is { } day ? $"; due {DayText.Of(day)}." : ".");
 }

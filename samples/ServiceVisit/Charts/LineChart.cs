@@ -38,7 +38,7 @@ internal sealed record LineChart
     {
         IEnumerable<double> values = Series
             .SelectMany(static s => s.Spots)
-            .SelectMany(static s => (double[])[s.Y - (s.Spread ?? 0), s.Y + (s.Spread ?? 0)])
+            .SelectMany(static s => s.Bar is (var from, var to) ? (double[])[from, to] : [s.Y])
             .Concat(Across.Select(static l => l.At));
         return Axis.OfNumbers(values.Append(0));
     }

@@ -113,11 +113,11 @@ internal static class LinePlot
         foreach (Spot spot in spots)
         {
             double x = frame.X(spot.X);
-            if (spot.Spread is { } spread && double.IsFinite(spread))
+            if (spot.Bar is (var from, var to))
             {
-                drawing.Line("spread", x, frame.Y(spot.Y - spread), x, frame.Y(spot.Y + spread));
-                drawing.Line("spread", x - 4, frame.Y(spot.Y - spread), x + 4, frame.Y(spot.Y - spread));
-                drawing.Line("spread", x - 4, frame.Y(spot.Y + spread), x + 4, frame.Y(spot.Y + spread));
+                drawing.Line("spread", x, frame.Y(from), x, frame.Y(to));
+                drawing.Line("spread", x - 4, frame.Y(from), x + 4, frame.Y(from));
+                drawing.Line("spread", x - 4, frame.Y(to), x + 4, frame.Y(to));
             }
 
             drawing.Mark(series.Sign, x, frame.Y(spot.Y));

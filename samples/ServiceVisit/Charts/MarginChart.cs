@@ -24,7 +24,7 @@ internal static class MarginChart
         // Turns of the running belt's bolts do not reach the drive belt: its margin is the same at each.
         if (sheet.DriveBeltMargin.Is(out Figure? drive) && double.IsFinite(drive.Value))
         {
-            Spot now = new(ladder[0].Turns, drive.Value, drive.StandardUncertainty);
+            Spot now = new(ladder[0].Turns, drive.Value, Nameless(drive));
             series.Add(
                 new(
                     "drive belt",
@@ -69,8 +69,11 @@ internal static class MarginChart
         [
             .. ladder
                 .Where(step => value(step).Found)
-                .Select(step => new Spot(step.Turns, value(step).Value.Value, value(step).Value.StandardUncertainty)),
+                .Select(step => new Spot(step.Turns, value(step).Value.Value, Nameless(value(step).Value))),
         ];
+
+    /// <summary>The unit stands at the axis.</summary>
+    private static Figure Nameless(Figure figure) => figure with { Name = "", Unit = "" };
 
     private static string Told(IEnumerable<Series> series, string end) =>
         string.Join(
@@ -80,10 +83,7 @@ internal static class MarginChart
                 + string.Join(
                     ", ",
                     s.Spots.Select(static p =>
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"{new Figure("", p.Y, "", p.Spread)} at {p.X:0.##} turns"
-                        )
+                        string.Create(CultureInfo.InvariantCulture, $"{p.Words} at {p.X:0.##} turns")
                     )
                 )
             )

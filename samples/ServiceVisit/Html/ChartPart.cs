@@ -14,7 +14,7 @@ internal static class ChartPart
         page.Element("h3", "Charts");
         page.Element(
             "p",
-            "Bars on a value are its standard uncertainty. Changes within the noise of their readings are not drawn.",
+            "Bars on a value are its standard uncertainty; of a bent interval each side has its own. Changes within the noise of their readings are not drawn.",
             ("class", "quiet")
         );
         LineChart? margin = MarginChart.Of(sheet);

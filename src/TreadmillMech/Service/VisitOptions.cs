@@ -249,7 +249,13 @@ public sealed partial record VisitOptions
     {
         get;
         init => field = Checked(value, "", 0.001, 1);
-    } = new("spread of a plate constant", 0.15, "", Practice);
+    } =
+        new(
+            "spread of a plate constant",
+            0.1,
+            "",
+            "makers' tolerances, warm magnets, a weak motor now and then; " + Practice
+        );
 
     /// <summary>Error of the displayed grade above which the incline is set anew.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 0.2.</exception>

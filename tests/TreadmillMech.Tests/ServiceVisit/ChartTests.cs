@@ -30,7 +30,7 @@ public sealed class ChartTests
             spots.Select(static spot => (int)spot.X)
         );
         Assert.Equal([0.16, 0.22, 0.28], spots[..3].Select(static spot => spot.Y));
-        Assert.Equal([0.008, 0.01, 0.012], spots[..3].Select(static spot => spot.Spread));
+        Assert.Equal([0.008, 0.01, 0.012], spots[..3].Select(static spot => spot.Told!.StandardUncertainty!.Value));
         Assert.True(spots[3].Y > spots[4].Y);
         Assert.Empty(chart.Upright);
     }

@@ -40,26 +40,34 @@ internal sealed class JointFacts
     /// <summary>
     /// A figure with the ends of its interval, where they lie away from those that its standard uncertainty alone gives.
     /// </summary>
-    /// <param name="figure">The figure, in the SI unit of the quantity; null where there is none.</param>
+    /// <param name="figure">The figure; null where there is none.</param>
     /// <param name="quantity">The quantity of the estimate that it is.</param>
-    internal Figure? Bent(Figure? figure, VisitQuantity quantity)
+    /// <param name="ofSi">The figure's unit in SI units.</param>
+    internal Figure? Bent(Figure? figure, VisitQuantity quantity, double ofSi = 1) =>
+        figure is null ? null : Bent(figure, told => told.Interval(quantity), ofSi);
+
+    /// <inheritdoc cref="Bent(Figure?, VisitQuantity, double)"/>
+    /// <param name="figure">The figure.</param>
+    /// <param name="interval">The interval of the quantity that it is.</param>
+    /// <param name="ofSi">The figure's unit in SI units.</param>
+    internal Figure Bent(Figure figure, Func<VisitEstimate, Answer<QuantityInterval>> interval, double ofSi = 1)
     {
         if (
             figure is not { StandardUncertainty: { } uncertainty }
             || Agreed is not { } told
-            || !told.Interval(quantity).Is(out QuantityInterval? interval)
-            || Math.Abs(interval.Best.Value - figure.Value) > SameValue * figure.Value
+            || !interval(told).Is(out QuantityInterval? found)
+            || Math.Abs((found.Best.Value / ofSi) - figure.Value) > SameValue * figure.Value
         )
         {
             return figure;
         }
 
-        (double lower, double upper) = (interval.Lower.Value, interval.Upper.Value);
+        (double lower, double upper) = (found.Lower.Value / ofSi, found.Upper.Value / ofSi);
         double straight = VisitEstimate.Factor95 * uncertainty;
         bool bent =
             Math.Abs(figure.Value - lower - straight) > Away * uncertainty
             || Math.Abs(upper - figure.Value - straight) > Away * uncertainty;
-        return bent ? figure with { Lower = lower, Upper = upper } : figure;
+        return figure with { Lower = bent ? lower : null, Upper = bent ? upper : null };
     }
 
     /// <summary>The machine with what was told of belt, roller, motor and drive belt, within the ranges of its parts.</summary>

@@ -34,11 +34,15 @@ internal static class ReadingTable
 
         if (Stiffness(facts) is { } perWidth)
         {
-            Figure stiffness = new(
-                "relaxed force per width at 1 %",
-                Si.ForcePerLength.ToSi(perWidth.Value) / 1000,
-                "N/mm",
-                Si.ForcePerLength.ToSi(perWidth.StandardUncertainty) / 1000
+            Figure? stiffness = facts.Joint.Bent(
+                new(
+                    "relaxed force per width at 1 %",
+                    Si.ForcePerLength.ToSi(perWidth.Value) / 1000,
+                    "N/mm",
+                    Si.ForcePerLength.ToSi(perWidth.StandardUncertainty) / 1000
+                ),
+                VisitQuantity.RelaxedForcePerWidth,
+                ofSi: 1000
             );
             yield return new(
                 ReadingKind.BeltStiffness,
@@ -105,8 +109,11 @@ internal static class ReadingTable
         Figure? left = null;
         if (facts.Joint.Agreed is { } joint && facts.Visit.Machine.DriveRoller.Friction is null)
         {
-            found = Plain("friction", joint.DriveRollerFrictionAsFound);
-            left = Plain("friction", joint.DriveRollerFrictionNow);
+            (found, left) = Bent(
+                facts,
+                (Plain("friction", joint.DriveRollerFrictionAsFound), VisitQuantity.DriveRollerFrictionAsFound),
+                (Plain("friction", joint.DriveRollerFrictionNow), VisitQuantity.DriveRollerFrictionNow)
+            );
         }
         else if (facts.Joint.Agreed is null && facts.RollerFriction.Is(out Estimate<double> friction))
         {
@@ -230,7 +237,7 @@ internal static class ReadingTable
         if (
             facts.Joint.Agreed is { } joint
             && facts.Used<Reading>().Any(r => r is PullReading or MotorCurrentReading or MainsPowerReading)
-            && Newtons(joint.NoLoadPull) is { } pull
+            && facts.Joint.Bent(Newtons(joint.NoLoadPull), VisitQuantity.NoLoadPull) is { } pull
         )
         {
             yield return new(ReadingKind.NoLoadPull, "Pull of the empty belt, motor counted in", "N", null, pull, null);
@@ -268,11 +275,14 @@ internal static class ReadingTable
             && joint.MotorConstant.Is(out Estimate<MotorConstant> constant)
         )
         {
-            Figure told = new(
-                "motor constant",
-                constant.Value.VoltSecondsPerRadian,
-                "V s/rad",
-                constant.StandardUncertainty.VoltSecondsPerRadian
+            Figure? told = facts.Joint.Bent(
+                new(
+                    "motor constant",
+                    constant.Value.VoltSecondsPerRadian,
+                    "V s/rad",
+                    constant.StandardUncertainty.VoltSecondsPerRadian
+                ),
+                VisitQuantity.MotorConstant
             );
             yield return new(
                 ReadingKind.MotorConstant,

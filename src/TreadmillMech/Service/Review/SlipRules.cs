@@ -313,7 +313,7 @@ internal static class SlipRules
             && predicted.Value < facts.Options.WantedMargin.Value
         )
         {
-            bool below = predicted.Value + (2 * (predicted.StandardUncertainty ?? 0)) < 1;
+            bool below = (predicted.Upper ?? predicted.Value + (2 * (predicted.StandardUncertainty ?? 0))) < 1;
             yield return new()
             {
                 Subject = Subject.RunningBelt,

@@ -4,6 +4,7 @@ using TreadmillMech.Parts;
 using TreadmillMech.Service.Causes;
 using TreadmillMech.Service.Checks;
 using TreadmillMech.Service.Estimation;
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 using UnitsNet;
 
@@ -183,7 +184,7 @@ internal sealed class VisitFacts
     /// <summary>Margin of the drive belt under the test demand now.</summary>
     internal Answer<Figure> DriveBeltMargin =>
         Joint.Agreed?.DriveBeltMargin is { } together && together.Is(out Estimate<double> told)
-            ? MarginFigure(told)
+            ? MarginFigure(told, static joint => joint.Interval(VisitQuantity.DriveBeltMargin))
             : Point.DriveBeltMargin.Then(m => new Figure("margin", m, ""));
 
     /// <summary>The last locked pull since the rollers were last cleaned; null where there is none.</summary>
@@ -274,7 +275,7 @@ internal sealed class VisitFacts
     {
         if (TurnsFit && Joint.Agreed?.BeltMarginAfter(turns) is { } together && together.Is(out Estimate<double> told))
         {
-            return MarginFigure(told);
+            return MarginFigure(told, joint => joint.BeltMarginIntervalAfter(turns));
         }
 
         if (MachineAt(LeftTurns + turns, RightTurns + turns) is not { } machine)
@@ -303,8 +304,8 @@ internal sealed class VisitFacts
                 .RestTension.Then(t => new Figure("strand tension", Si.Force.ToSi(t), "N"));
     }
 
-    private static Figure MarginFigure(Estimate<double> told) =>
-        new("margin", told.Value, "", told.StandardUncertainty);
+    private Figure MarginFigure(Estimate<double> told, Func<VisitEstimate, Answer<QuantityInterval>> interval) =>
+        Joint.Bent(new("margin", told.Value, "", told.StandardUncertainty), interval);
 
     /// <summary>A friction that was read; what the machine was described with is no reading.</summary>
     private Answer<FrictionFact> Together(Answer<Estimate<double>>? joint, Answer<FrictionFact> single) =>
@@ -337,12 +338,12 @@ internal sealed class VisitFacts
         return !read && !told.RelaxedForcePerWidth.Found ? new Shortfall(Reason.InputUnknown, "BeltStiffness")
             : Math.Abs(further) > LongestLadder ? new Shortfall(Reason.NotInRange, "turns")
             : told.RestTensionAfter(further)
-                .Then(t => new Figure(
-                    "strand tension",
-                    Si.Force.ToSi(t.Value),
-                    "N",
-                    Si.Force.ToSi(t.StandardUncertainty)
-                ));
+                .Then(t =>
+                    Joint.Bent(
+                        new("strand tension", Si.Force.ToSi(t.Value), "N", Si.Force.ToSi(t.StandardUncertainty)),
+                        joint => joint.RestTensionIntervalAfter(further)
+                    )
+                );
     }
 
     /// <summary>Whether bolts have as many turns: what a belt does beyond them is nobody's guess.</summary>

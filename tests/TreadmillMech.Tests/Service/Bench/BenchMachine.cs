@@ -8,6 +8,7 @@ internal static class BenchMachine
     internal const double PlateConstant = 0.35;
     internal const double CurrentLimit = 20;
     internal const double StatedDriveBeltTension = 260;
+    internal const double StatedDriveBeltFriction = 0.35;
 
     internal static Treadmill AsDescribed { get; } =
         Machines.Plain with
@@ -15,7 +16,7 @@ internal static class BenchMachine
             DriveBelt = Machines.Plain.DriveBelt! with
             {
                 Tension = Force.FromNewtons(StatedDriveBeltTension),
-                Friction = 0.35,
+                Friction = StatedDriveBeltFriction,
                 MassPerLength = LinearDensity.FromKilogramsPerMeter(0.06),
             },
             Motor = new()

@@ -84,7 +84,7 @@ internal sealed class BenchRun
     private void Judge(Cause cause, Random random, double thoroughness, ModelError error)
     {
         HiddenState state = Draw.State(cause, random);
-        (double tension, double friction) = (state.Tension, state.DeckFriction);
+        (ReadingKind Kind, double Value)[] truths = [.. Truths(state)];
         Technician technician = new(state, random, thoroughness, error);
         Visit before = technician.Read();
         VisitSheet early = VisitReview.Of(before);
@@ -111,17 +111,35 @@ internal sealed class BenchRun
 
         RightAction += Actions.Serve(cause, before, early) ? 1.0 / Total : 0;
         UnneededParts += Actions.ReplacesInVain(cause, late) ? 1.0 / Total : 0;
-        Cover(early, ReadingKind.RestTension, tension);
-        Cover(early, ReadingKind.DeckFriction, friction);
+        foreach ((ReadingKind kind, double truth) in truths)
+        {
+            Cover(early, kind, truth);
+        }
+
         GuardsBroken += Broken(before, early) || Broken(after, late) ? 1 : 0;
+    }
+
+    /// <summary>What the sheet before any work may tell of the machine, in the sheet's units.</summary>
+    private static IEnumerable<(ReadingKind Kind, double Value)> Truths(HiddenState state)
+    {
+        OperatingPoint point = state.Truth(0).At(state.Demand);
+        yield return (ReadingKind.RestTension, state.Tension);
+        yield return (ReadingKind.BeltStiffness, state.PerWidth);
+        yield return (ReadingKind.DeckFriction, state.DeckFriction);
+        yield return (ReadingKind.RollerFriction, state.RollerFriction);
+        yield return (ReadingKind.DriveBeltTension, state.DriveBeltTension);
+        yield return (ReadingKind.NoLoadPull, Technician.NoLoadPullOf(state));
+        yield return (ReadingKind.MotorConstant, Technician.ConstantOf(state));
+        yield return (ReadingKind.BeltMargin, point.BeltMargin.Value);
+        yield return (ReadingKind.DriveBeltMargin, point.DriveBeltMargin.Value);
     }
 
     private void Cover(VisitSheet sheet, ReadingKind kind, double truth)
     {
-        if (
-            sheet.Readings.FirstOrDefault(r => r.Kind == kind)?.AsFound is
-            { StandardUncertainty: { } uncertainty } found
-        )
+        ReadingRow? row = sheet.Readings.FirstOrDefault(r => r.Kind == kind);
+
+        // Before any work what is told as left is as found.
+        if ((row?.AsFound ?? row?.AsLeft) is { StandardUncertainty: { } uncertainty } found)
         {
             double lower = found.Lower ?? found.Value - (1.96 * uncertainty);
             double upper = found.Upper ?? found.Value + (1.96 * uncertainty);

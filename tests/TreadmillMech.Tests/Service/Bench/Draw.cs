@@ -79,10 +79,17 @@ internal static class Draw
                 + (Stated.BrushDropSpread.Value * random.Normal()),
             Efficiency = Stating(Stated.PriorControllerEfficiency, Stated.PriorControllerEfficiencySpread, most: 1),
             Standby = Around((double)Machines.Plain.Supply!.StandbyPower.Watts, Stated.StandbyPowerSpread, most: 200),
-            DriveBeltTension = cause == Cause.DriveBeltSlack ? Between(60, 150) : Between(220, 300),
-            DriveBeltFriction = cause == Cause.DriveBeltGlazed ? Between(0.08, 0.16) : Between(0.3, 0.4),
+            DriveBeltTension =
+                cause == Cause.DriveBeltSlack
+                    ? Between(60, 150)
+                    : Around(BenchMachine.StatedDriveBeltTension, Stated.GivenValueSpread, most: 3000),
+            DriveBeltFriction =
+                cause == Cause.DriveBeltGlazed
+                    ? Between(0.08, 0.16)
+                    : Around(BenchMachine.StatedDriveBeltFriction, Stated.GivenValueSpread, most: 1.5),
             PulleySlip = cause == Cause.PulleyLoose ? Between(0.03, 0.12) : 0,
-            MotorStrength = cause == Cause.MotorWeak ? Between(0.68, 0.88) : Between(0.96, 1.04),
+            MotorStrength =
+                cause == Cause.MotorWeak ? Between(0.68, 0.88) : Around(1, Stated.PlateConstantSpread, most: 2),
             Mass = cause == Cause.UserBeyondPlate ? Between(135, 160) : Between(70, 128),
             Speed = runs ? Between(2.3, 3.6) : Between(1, 1.8),
             Grade = cause == Cause.DriveOverrun ? Between(0.16, 0.22) : 0,

@@ -214,10 +214,15 @@ internal sealed class Technician(HiddenState state, Random random, double thorou
 
     private int? kind;
 
-    private double Constant => BenchMachine.PlateConstant * state.MotorStrength;
+    private double Constant => ConstantOf(state);
+
+    internal static double ConstantOf(HiddenState state) => BenchMachine.PlateConstant * state.MotorStrength;
 
     /// <summary>Pull of the empty belt by hand, the motor's friction counted in [N].</summary>
-    private double NoLoadPull => state.Drag + (state.MotorFriction * PulleyRatio / RollerRadius);
+    private double NoLoadPull => NoLoadPullOf(state);
+
+    internal static double NoLoadPullOf(HiddenState state) =>
+        state.Drag + (state.MotorFriction * PulleyRatio / RollerRadius);
 
     /// <summary>Mean armature current for a pull at the belt, by the balance of torques [A].</summary>
     private double Amperes(double pull) => ((pull * RollerRadius / PulleyRatio) + state.MotorFriction) / Constant;

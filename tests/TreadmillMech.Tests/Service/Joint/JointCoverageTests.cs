@@ -103,9 +103,9 @@ public sealed class JointCoverageTests(ITestOutputHelper output)
     [Fact]
     public void OfALadderOfSlipTestsOnADirectDrive()
     {
-        Coverage found = Coverage.Of(500, Rungs, t => [(VisitQuantity.BeltMargin, t.Margin)], directDrive: true);
+        Coverage found = Coverage.Of(1200, Rungs, t => [(VisitQuantity.BeltMargin, t.Margin)], directDrive: true);
         output.WriteLine(found.ToString());
-        Settled(found, 500);
+        Settled(found, 1200);
         Assert.True(found.Stated(VisitQuantity.BeltMargin) > 0.4);
         found.IsHonest(VisitQuantity.BeltMargin);
     }

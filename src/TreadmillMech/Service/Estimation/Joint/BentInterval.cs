@@ -28,7 +28,7 @@ internal static class BentInterval
         JointFit free = new(solution.Unknowns, solution.Smooth);
         HeldRow value = new(quantity, 0, 1);
         JointFit.RowPoint at = Value(value, solution, solution.Point);
-        Vector<double> gradient = Gradient(value, in at, solution.Point.Length);
+        Vector<double> gradient = JointFit.Gradient(value, in at, solution.Point.Length);
         double spread = QuantityTable.Spread(solution.Covariance, gradient);
         if (!(spread > 0) || solution.Least is not (var best, var least))
         {
@@ -87,15 +87,4 @@ internal static class BentInterval
 
     private static JointFit.RowPoint Value(HeldRow row, JointSolution solution, double[] point) =>
         JointFit.At(row, solution.Unknowns, point, 0);
-
-    private static Vector<double> Gradient(VisitRow row, in JointFit.RowPoint at, int count)
-    {
-        Vector<double> gradient = Vector<double>.Build.Dense(count);
-        for (int i = 0; i < at.Slopes.Length; i++)
-        {
-            gradient[row.Unknowns[i]] += at.Slopes[i];
-        }
-
-        return gradient;
-    }
 }

@@ -13,6 +13,8 @@ internal sealed class CurrentRow(
 {
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at) => model.Run(at).MeanCurrent;
 
+    internal override Lanes Values(ReadOnlySpan<Lanes> at) => model.Run(at).MeanCurrent;
+
     internal override double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value) =>
         Math.Max(uncertainty.Least, uncertainty.Relative * value);
 }

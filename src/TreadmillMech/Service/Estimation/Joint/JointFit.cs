@@ -15,6 +15,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 {
     private const int MostSteps = 150;
     private const int FreeSteps = 60;
+    private const int FewSteps = 25;
     private const int PlainSteps = 15;
     private const double LongestStep = 1;
     private const double MostDamping = 1e10;
@@ -23,6 +24,9 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
     // kinks or rounding allow no better.
     private const double Settled = 1e-10;
     private const double NearlySettled = 1e-8;
+
+    // Where only what is made least is asked for: it is wrong by half of this at most.
+    private const double NearEnough = 1e-4;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>
     internal readonly record struct RowPoint(double Value, double Uncertainty, double[] Slopes);
@@ -35,13 +39,16 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 
     /// <summary>The fit; null where it does not settle.</summary>
     internal JointSolution? Solve() =>
-        Settle([.. unknowns.Select(u => u.Centre)]) is (var point, var at, var information)
+        Settle([.. unknowns.Select(u => u.Centre)], Settled, MostSteps) is (var point, var at, var information)
             ? new(unknowns, rows, point, at, information)
             : null;
 
-    /// <summary>The most probable point from a start, and what was made least there; null where it does not settle.</summary>
+    /// <summary>
+    /// The most probable point from a start, and what was made least there, near enough to compare; null where it does not
+    /// settle.
+    /// </summary>
     internal (double[] Point, double Target)? Least(double[] start) =>
-        Settle(start) is (var point, var at, _) ? (point, Target(point, at, at)) : null;
+        Settle(start, NearEnough, FewSteps) is (var point, var at, _) ? (point, Target(point, at, at)) : null;
 
     /// <summary>What is made least, at a point.</summary>
     internal double Sum(double[] point)
@@ -50,12 +57,17 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
         return Target(point, here, here);
     }
 
-    private (double[] Point, RowPoint[] At, Matrix<double> Information)? Settle(double[] start)
+    private (double[] Point, RowPoint[] At, Matrix<double> Information)? Settle(
+        double[] start,
+        double settled,
+        int most
+    )
     {
         double[] point = start;
         RowPoint[] here = At(point);
+        double near = Math.Max(settled, NearlySettled);
         double damping = 0;
-        for (int i = 0; i < MostSteps; i++)
+        for (int i = 0; i < most; i++)
         {
             (Vector<double> slope, Matrix<double> information) = Normal(point, here);
 
@@ -69,7 +81,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
             }
 
             Remaining = Math.Sqrt(Math.Max(0, decrement));
-            if (decrement <= (i < FreeSteps ? Settled : NearlySettled))
+            if (decrement <= (i < FreeSteps ? settled : near))
             {
                 return (point, here, information);
             }
@@ -96,8 +108,8 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 
             if (!moved)
             {
-                // No step leads down any further.
-                return decrement <= NearlySettled ? (point, here, information) : null;
+                // No step leads down any further: a kink, or the rounding.
+                return decrement <= near || settled >= NearEnough ? (point, here, information) : null;
             }
         }
 
@@ -119,6 +131,22 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
 
         double value = expected.Value[0];
         return new(value, row.Uncertainty(at, measured ?? value), slopes);
+    }
+
+    /// <summary>Gradient of a row by all unknowns at a point.</summary>
+    internal static Vector<double> Gradient(VisitRow row, IReadOnlyList<VisitUnknown> unknowns, double[] point) =>
+        Gradient(row, At(row, unknowns, point, 0), point.Length);
+
+    /// <summary>Gradient of a row by all unknowns, from its own slopes.</summary>
+    internal static Vector<double> Gradient(VisitRow row, in RowPoint at, int count)
+    {
+        Vector<double> gradient = Vector<double>.Build.Dense(count);
+        for (int i = 0; i < at.Slopes.Length; i++)
+        {
+            gradient[row.Unknowns[i]] += at.Slopes[i];
+        }
+
+        return gradient;
     }
 
     /// <summary>Precision of the priors; of the broad ones as if nothing had been given.</summary>

@@ -13,6 +13,7 @@ internal sealed class JointSolution
     private readonly JointFit.RowPoint[] at;
     private readonly Dictionary<int, double> foretold = [];
     private readonly Lazy<(double[] Point, double Target)?> least;
+    private readonly Lazy<PosteriorSample?> sample;
 
     internal JointSolution(
         IReadOnlyList<VisitUnknown> unknowns,
@@ -38,6 +39,7 @@ internal sealed class JointSolution
         }
 
         least = new(() => new JointFit(Unknowns, Smooth).Least([.. Point]));
+        sample = new(() => rows.Any(r => r.PassFail) ? PosteriorSample.Of(this, rows) : null);
         BroadCovariance = JointFit.PriorInformation(unknowns, broad: true).Inverse();
         for (int i = 0; i < unknowns.Count; i++)
         {
@@ -68,6 +70,12 @@ internal sealed class JointSolution
 
     /// <summary>The most probable point with those rows, and what is made least there; null where it does not settle.</summary>
     internal (double[] Point, double Target)? Least => least.Value;
+
+    /// <summary>
+    /// Points spread over what the readings leave open; null where too few of them would count, and where nothing is pass
+    /// and fail, so that the profile tells the bend without their chance.
+    /// </summary>
+    internal PosteriorSample? Sample => sample.Value;
 
     /// <summary>Covariance of the broad priors alone.</summary>
     internal Matrix<double> BroadCovariance { get; }

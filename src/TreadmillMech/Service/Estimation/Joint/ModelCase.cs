@@ -7,6 +7,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 internal sealed class ModelCase
 {
     private readonly MachineNumbers<Dual<Lanes>> numbers;
+    private readonly MachineNumbers<Lanes> plainNumbers;
     private readonly MachineKinds kinds;
     private readonly int[] places;
 
@@ -15,6 +16,7 @@ internal sealed class ModelCase
         MachineNumbers<Real> plain = scenario.Numbers;
         (plain.LeftTurns, plain.RightTurns) = (turns.Left, turns.Right);
         numbers = plain.Lift<Dual<Lanes>>();
+        plainNumbers = plain.Lift<Lanes>();
         kinds = scenario.Kinds;
         (Input Input, int Unknown)[] used = [.. map.Where(m => m.Unknown >= 0)];
         places = [.. used.Select(m => m.Input.Index)];
@@ -23,16 +25,21 @@ internal sealed class ModelCase
 
     internal int[] Unknowns { get; }
 
-    internal OutputNumbers<Dual<Lanes>> Run(ReadOnlySpan<Dual<Lanes>> at)
+    internal OutputNumbers<Dual<Lanes>> Run(ReadOnlySpan<Dual<Lanes>> at) => Run(numbers, at);
+
+    /// <summary>The same at eight points side by side.</summary>
+    internal OutputNumbers<Lanes> Run(ReadOnlySpan<Lanes> at) => Run(plainNumbers, at);
+
+    private OutputNumbers<T> Run<T>(MachineNumbers<T> x, ReadOnlySpan<T> at)
+        where T : struct, IReal<T>
     {
-        MachineNumbers<Dual<Lanes>> x = numbers;
-        Span<Dual<Lanes>> fields = x.AsSpan();
+        Span<T> fields = x.AsSpan();
         for (int i = 0; i < places.Length; i++)
         {
             fields[places[i]] = at[i];
         }
 
-        OperatingPointModel.Run(in x, in kinds, out OutputNumbers<Dual<Lanes>> point);
+        OperatingPointModel.Run(in x, in kinds, out OutputNumbers<T> point);
         return point;
     }
 }

@@ -136,16 +136,8 @@ internal sealed class NextReadings(Visit visit, VisitOptions options, VisitRows 
 
     private JointFit.RowPoint At(VisitRow row) => JointFit.At(row, solution.Unknowns, solution.Point, null);
 
-    private Vector<double> Gradient(VisitRow row, in JointFit.RowPoint at)
-    {
-        Vector<double> gradient = Vector<double>.Build.Dense(solution.Point.Length);
-        for (int i = 0; i < at.Slopes.Length; i++)
-        {
-            gradient[row.Unknowns[i]] += at.Slopes[i];
-        }
-
-        return gradient;
-    }
+    private Vector<double> Gradient(VisitRow row, in JointFit.RowPoint at) =>
+        JointFit.Gradient(row, in at, solution.Point.Length);
 
     /// <summary>A reading in words, with what it is expected to bring.</summary>
     internal static ReadingProposal Proposal(NextReading reading, MachineWords say, string gain)

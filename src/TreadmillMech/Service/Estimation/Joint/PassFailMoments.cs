@@ -32,7 +32,7 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
     internal (double[] Mean, Matrix<double> Covariance) Around(double[] point)
     {
         int[] sites = [.. Enumerable.Range(0, rows.Count).Where(i => rows[i].PassFail)];
-        Vector<double>[] slopes = [.. sites.Select(i => Gradient(i, point.Length))];
+        Vector<double>[] slopes = [.. sites.Select(i => JointFit.Gradient(rows[i], in at[i], point.Length))];
         double[] distance = [.. sites.Select(i => at[i].Value)];
         double[] precision = [.. distance.Select(Probit.Curvature)];
         double[] pull = [.. distance.Select(Probit.Slope)];
@@ -131,16 +131,5 @@ internal sealed class PassFailMoments(IReadOnlyList<VisitRow> rows, JointFit.Row
     {
         double without = variance / Math.Max(1e-9, 1 - (precision * variance));
         return (without * ((middle / variance) - pull), without);
-    }
-
-    private Vector<double> Gradient(int index, int count)
-    {
-        Vector<double> gradient = Vector<double>.Build.Dense(count);
-        for (int j = 0; j < at[index].Slopes.Length; j++)
-        {
-            gradient[rows[index].Unknowns[j]] += at[index].Slopes[j];
-        }
-
-        return gradient;
     }
 }

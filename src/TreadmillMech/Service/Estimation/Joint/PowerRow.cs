@@ -13,6 +13,8 @@ internal sealed class PowerRow(
 {
     internal override Dual<Lanes> Expect(ReadOnlySpan<Dual<Lanes>> at) => model.Run(at).MainsPower;
 
+    internal override Lanes Values(ReadOnlySpan<Lanes> at) => model.Run(at).MainsPower;
+
     internal override double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value) =>
         Math.Max(uncertainty.Least, uncertainty.Relative * value);
 }

@@ -47,11 +47,40 @@ internal static class Probit
     /// Logarithm of what a contact holds over what is asked; below a twentieth, where the belt as good as hangs loose, its
     /// tangent, so that loose belts differ as well.
     /// </summary>
-    internal static Dual<Lanes> LogMargin(Dual<Lanes> margin)
+    internal static T LogMargin<T>(T margin)
+        where T : struct, IReal<T>
     {
         const double Loose = 0.05;
-        Dual<Lanes> taut = Dual<Lanes>.Log(Dual<Lanes>.Max(Loose, Dual<Lanes>.Min(margin, double.MaxValue)));
-        return Dual<Lanes>.IfLess(margin, Loose, ((margin - Loose) * (1 / Loose)) + Math.Log(Loose), taut);
+        T taut = T.Log(T.Max(Loose, T.Min(margin, double.MaxValue)));
+        return T.IfLess(margin, Loose, ((margin - Loose) * (1 / Loose)) + Math.Log(Loose), taut);
+    }
+
+    /// <summary>Logarithm of the probability, of eight distances.</summary>
+    internal static Lanes LogProbabilities(Lanes distances)
+    {
+        Span<double> logs = stackalloc double[Lanes.Count];
+        for (int i = 0; i < logs.Length; i++)
+        {
+            logs[i] = LogProbability(Math.Clamp(distances[i], -Farthest, Farthest));
+        }
+
+        return new(logs);
+    }
+
+    /// <summary>Logarithm of the probability that one of two fails at least, eight times.</summary>
+    internal static Lanes LogOneFails(Lanes first, Lanes second)
+    {
+        Span<double> logs = stackalloc double[Lanes.Count];
+        for (int i = 0; i < logs.Length; i++)
+        {
+            // Whichever is likelier to fail counts in logarithms, so that no digits are lost far out.
+            double less = Math.Clamp(Math.Min(first[i], second[i]), -Farthest, Farthest);
+            double more = Math.Clamp(Math.Max(first[i], second[i]), -Farthest, Farthest);
+            double one = LogProbability(-less);
+            logs[i] = one + Math.Log(1 + Math.Exp(LogProbability(-more) + LogProbability(less) - one));
+        }
+
+        return new(logs);
     }
 
     /// <summary>The distance, kept finite.</summary>

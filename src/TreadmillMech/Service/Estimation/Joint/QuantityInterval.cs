@@ -6,6 +6,6 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// <param name="Upper">Its upper end.</param>
 /// <remarks>
 /// Symmetric in the logarithm, the value divided and multiplied by the same factor; but where the model bends within the
-/// interval, the ends are those of the profile likelihood, and one is further away than the other.
+/// interval, or a pass or fail bounds one side only, one end is further away than the other.
 /// </remarks>
 public sealed record QuantityInterval(Figure Lower, Figure Best, Figure Upper);

@@ -1,6 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
 using TreadmillMech.Laws;
-using TreadmillMech.Model;
 using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Service.Estimation.Joint;
@@ -13,6 +12,7 @@ internal sealed class QuantityTable
     private readonly double observedShare;
     private readonly Answer<(double Value, string Unit, Vector<double> Gradient)>[] found;
     private readonly Answer<Estimate<double>>[] told;
+    private readonly Lazy<(double Below, double Above)>[] reach;
 
     internal QuantityTable(VisitRows rows, JointSolution solution, double observedShare)
     {
@@ -21,6 +21,10 @@ internal sealed class QuantityTable
         this.observedShare = observedShare;
         found = [.. Enum.GetValues<VisitQuantity>().Select(Find)];
         told = [.. Enum.GetValues<VisitQuantity>().Select(Tell)];
+        reach =
+        [
+            .. Enum.GetValues<VisitQuantity>().Select(q => new Lazy<(double Below, double Above)>(() => Reach(q))),
+        ];
     }
 
     /// <summary>Value, unit and gradient of a quantity; no answer where the machine has no such thing.</summary>
@@ -30,18 +34,63 @@ internal sealed class QuantityTable
     /// <summary>Value and standard uncertainty in SI units; no answer where the readings do not tell.</summary>
     internal Answer<Estimate<double>> Told(VisitQuantity quantity) => told[(int)quantity];
 
-    /// <summary>Ends of an interval of so many standard deviations of the logarithm; bent where the model bends.</summary>
-    internal (double Lower, double Upper) Ends(VisitQuantity quantity, double factor)
+    /// <summary>Ends of the interval that holds a quantity that is told with 95 % probability.</summary>
+    internal (double Lower, double Upper) Ends(VisitQuantity quantity) =>
+        Ends(Told(quantity).Value, reach[(int)quantity].Value);
+
+    /// <summary>The same of the margin of the running belt with further turns on both bolts.</summary>
+    internal (double Lower, double Upper) MarginEndsAfter(double turns) =>
+        EndsAfter(VisitQuantity.BeltMargin, MarginAfter(turns).Value, MarginRowAfter(turns), turns);
+
+    /// <summary>The same of the strand tension at rest.</summary>
+    internal (double Lower, double Upper) TensionEndsAfter(double turns) =>
+        EndsAfter(VisitQuantity.RestTensionNow, TensionAfter(turns).Value, TensionRowAfter(turns), turns);
+
+    /// <summary>
+    /// From the sample; without one a quantity bends with further turns as it does now, since the same readings bound it.
+    /// </summary>
+    private (double Lower, double Upper) EndsAfter(
+        VisitQuantity quantity,
+        Estimate<double> there,
+        VisitRow row,
+        double turns
+    )
     {
-        if (BentInterval.Of(Row(quantity)!.Value.Row, solution, factor) is (var lower, var upper))
+        if (turns != 0 && solution.Sample is { } sample)
         {
-            return (Math.Exp(lower), Math.Exp(upper));
+            return Ends(there, Reach(sample, row, there));
         }
 
-        Estimate<double> straight = Told(quantity).Value;
-        double ratio = Math.Exp(factor * straight.StandardUncertainty / straight.Value);
-        return (straight.Value / ratio, straight.Value * ratio);
+        Estimate<double> now = Told(quantity).Value;
+        (double below, double above) = reach[(int)quantity].Value;
+        double scale = Relative(now) > 0 ? Relative(there) / Relative(now) : 1;
+        return Ends(there, (scale * below, scale * above));
     }
+
+    private static double Relative(Estimate<double> of) => of.StandardUncertainty / of.Value;
+
+    private static (double Lower, double Upper) Ends(Estimate<double> of, (double Below, double Above) reach) =>
+        (of.Value * Math.Exp(-reach.Below), of.Value * Math.Exp(reach.Above));
+
+    /// <summary>How far the logarithm of a quantity reaches down and up from its value.</summary>
+    private (double Below, double Above) Reach(VisitQuantity quantity)
+    {
+        VisitRow row = Row(quantity)!.Value.Row;
+        Estimate<double> straight = Told(quantity).Value;
+        if (solution.Sample is { } sample)
+        {
+            return Reach(sample, row, straight);
+        }
+
+        double middle = Math.Log(straight.Value);
+        double plain = VisitEstimate.Factor95 * Relative(straight);
+        return BentInterval.Of(row, solution, VisitEstimate.Factor95) is (var lower, var upper)
+            ? (middle - lower, upper - middle)
+            : (plain, plain);
+    }
+
+    private (double Below, double Above) Reach(PosteriorSample sample, VisitRow row, Estimate<double> straight) =>
+        sample.Reach(row, At(row, "").Gradient / straight.Value, straight, VisitEstimate.Factor95);
 
     private Answer<(double Value, string Unit, Vector<double> Gradient)> Find(VisitQuantity quantity)
     {
@@ -56,22 +105,20 @@ internal sealed class QuantityTable
     private (double Value, string Unit, Vector<double> Gradient) At(VisitRow row, string unit)
     {
         JointFit.RowPoint at = JointFit.At(row, solution.Unknowns, solution.Point, 0);
-        Vector<double> gradient = Vector<double>.Build.Dense(solution.Point.Length);
-        for (int i = 0; i < at.Slopes.Length; i++)
-        {
-            gradient[row.Unknowns[i]] += at.Slopes[i];
-        }
-
-        return (at.Value, unit, gradient);
+        return (at.Value, unit, JointFit.Gradient(row, in at, solution.Point.Length));
     }
 
     /// <summary>Margin of the running belt with further turns on both bolts.</summary>
     internal Answer<Estimate<double>> MarginAfter(double turns) =>
-        Of(VisitQuantity.BeltMargin, Margin(rows.MarginCase(turns), static p => p.BeltMargin), "1");
+        Of(VisitQuantity.BeltMargin, MarginRowAfter(turns), "1");
 
     /// <summary>Strand tension at rest with further turns on both bolts [N].</summary>
     internal Answer<Estimate<double>> TensionAfter(double turns) =>
-        Of(VisitQuantity.RestTensionNow, TensionAt(rows.LengtheningAfter(turns)), "N");
+        Of(VisitQuantity.RestTensionNow, TensionRowAfter(turns), "N");
+
+    private MarginRow MarginRowAfter(double turns) => new(rows.MarginCase(turns), driveBelt: false);
+
+    private DerivedRow TensionRowAfter(double turns) => TensionAt(rows.LengtheningAfter(turns));
 
     /// <summary>A quantity at other turns: told where it is told now, so that a ladder has no gaps.</summary>
     private Answer<Estimate<double>> Of(VisitQuantity quantity, VisitRow row, string unit)
@@ -126,11 +173,11 @@ internal sealed class QuantityTable
             VisitQuantity.NoLoadPull => (NoLoadPull(), "N"),
             VisitQuantity.MotorConstant => (DerivedRow.Of(u.MotorConstant), "V s/rad"),
             VisitQuantity.ArmatureResistance => (DerivedRow.Of(u.Resistance), "ohm"),
-            VisitQuantity.BeltMargin => (Margin(rows.MarginCase(), static p => p.BeltMargin), "1"),
+            VisitQuantity.BeltMargin => (new MarginRow(rows.MarginCase(), driveBelt: false), "1"),
             VisitQuantity.DriveBeltTensionAsFound when u.DriveBelt.Count > 0 => (DerivedRow.Of(u.DriveBelt[0]), "N"),
             VisitQuantity.DriveBeltTensionNow when u.DriveBelt.Count > 0 => (DerivedRow.Of(u.DriveBelt[^1]), "N"),
             VisitQuantity.DriveBeltMargin when u.DriveBelt.Count > 0 => (
-                Margin(rows.MarginCase(), static p => p.DriveBeltMargin),
+                new MarginRow(rows.MarginCase(), driveBelt: true),
                 "1"
             ),
             _ => null,
@@ -158,7 +205,4 @@ internal sealed class QuantityTable
         double ofTorque = rows.PullOfMotorTorque;
         return new(at => at[0] + (ofTorque * at[1]), rows.Unknowns.Drag[^1], rows.Unknowns.MotorFriction);
     }
-
-    private static DerivedRow Margin(ModelCase model, Func<OutputNumbers<Dual<Lanes>>, Dual<Lanes>> which) =>
-        new(at => which(model.Run(at)), model.Unknowns);
 }

@@ -31,5 +31,19 @@ internal sealed class SlipRow(
         return slipped ? -holds : holds;
     }
 
+    internal override Lanes LogLikelihood(ReadOnlySpan<Lanes> at, double uncertainty)
+    {
+        OutputNumbers<Lanes> point = model.Run(at);
+        Lanes belt = Probit.LogMargin(point.BeltMargin) * (1 / spread);
+        Lanes drive = Probit.LogMargin(point.DriveBeltMargin) * (1 / spread);
+        return contacts switch
+        {
+            (true, true) when slipped => Probit.LogOneFails(belt, drive),
+            (true, true) => Probit.LogProbabilities(belt) + Probit.LogProbabilities(drive),
+            (true, false) => Probit.LogProbabilities(slipped ? -belt : belt),
+            _ => Probit.LogProbabilities(slipped ? -drive : drive),
+        };
+    }
+
     internal override double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value) => 1;
 }

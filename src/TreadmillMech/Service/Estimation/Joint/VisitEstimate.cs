@@ -178,13 +178,7 @@ public sealed class VisitEstimate
             .Then(told =>
             {
                 string unit = table.At(quantity).Value.Unit is var si && si == "1" ? "" : si;
-                string name = quantity.ToString();
-                (double lower, double upper) = table.Ends(quantity, Factor95);
-                return new QuantityInterval(
-                    new(name, Math.Min(lower, told.Value), unit),
-                    new(name, told.Value, unit, told.StandardUncertainty),
-                    new(name, Math.Max(upper, told.Value), unit)
-                );
+                return Interval(quantity.ToString(), unit, told, table.Ends(quantity));
             });
 
     /// <summary>Margin of the running belt under the test demand, with further turns on both bolts.</summary>
@@ -202,6 +196,26 @@ public sealed class VisitEstimate
         table
             .TensionAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)))
             .Then(told => new Estimate<Force>(Si.Force.FromSi(told.Value), Si.Force.FromSi(told.StandardUncertainty)));
+
+    /// <summary>The interval that holds the margin of the running belt with further turns on both bolts with 95 % probability.</summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The interval; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<QuantityInterval> BeltMarginIntervalAfter(double turns) =>
+        BeltMarginAfter(turns)
+            .Then(told => Interval(nameof(VisitQuantity.BeltMargin), "", told, table.MarginEndsAfter(turns)));
+
+    /// <summary>
+    /// The interval that holds the strand tension of the running belt at rest, with further turns on both bolts, with 95 %
+    /// probability.
+    /// </summary>
+    /// <param name="turns">The turns, -10 to 10; positive tightens.</param>
+    /// <returns>The interval; no answer where the readings do not tell, or the belt hangs loose.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The turns are outside the range.</exception>
+    public Answer<QuantityInterval> RestTensionIntervalAfter(double turns) =>
+        table
+            .TensionAfter(Guard.Within(turns, Si.One, -10, 10, nameof(turns)))
+            .Then(told => Interval(nameof(VisitQuantity.RestTensionNow), "N", told, table.TensionEndsAfter(turns)));
 
     /// <summary>Correlation of two quantities in the estimate, -1 to 1: what one reading moves, moves both.</summary>
     /// <param name="first">One quantity.</param>
@@ -226,6 +240,18 @@ public sealed class VisitEstimate
         double spread = QuantityTable.Spread(solution.Covariance, a) * QuantityTable.Spread(solution.Covariance, b);
         return spread > 0 ? a.DotProduct(solution.Covariance * b) / spread : 0;
     }
+
+    private static QuantityInterval Interval(
+        string name,
+        string unit,
+        Estimate<double> told,
+        (double Lower, double Upper) ends
+    ) =>
+        new(
+            new(name, Math.Min(ends.Lower, told.Value), unit),
+            new(name, told.Value, unit, told.StandardUncertainty),
+            new(name, Math.Max(ends.Upper, told.Value), unit)
+        );
 
     private Answer<Estimate<T>> As<T>(VisitQuantity quantity, Dimension<T> dimension)
         where T : struct =>

@@ -42,6 +42,32 @@ internal abstract class VisitRow(int happened, string name, string unit, double 
     /// <summary>Standard uncertainty of the measured number; 1 for pass and fail.</summary>
     internal abstract double Uncertainty(ReadOnlySpan<Dual<Lanes>> at, double value);
 
+    /// <summary>The number to be expected at eight points side by side.</summary>
+    internal virtual Lanes Values(ReadOnlySpan<Lanes> at)
+    {
+        Span<Dual<Lanes>> each = stackalloc Dual<Lanes>[Lanes.Count];
+        for (int i = 0; i < at.Length; i++)
+        {
+            each[i] = new(at[i], 0);
+        }
+
+        return Expect(each[..at.Length]).Value;
+    }
+
+    /// <summary>Logarithm of the probability of the reading at eight points, but for a constant.</summary>
+    /// <param name="at">The unknowns of this row.</param>
+    /// <param name="uncertainty">Standard uncertainty of the measured number.</param>
+    internal virtual Lanes LogLikelihood(ReadOnlySpan<Lanes> at, double uncertainty)
+    {
+        if (PassFail)
+        {
+            return Probit.LogProbabilities(Values(at));
+        }
+
+        Lanes off = (Values(at) - measured) * (1 / uncertainty);
+        return -0.5 * off * off;
+    }
+
     /// <summary>The unknowns of this row at a point, each with slope in its own lane.</summary>
     internal void Fill(IReadOnlyList<VisitUnknown> table, ReadOnlySpan<double> point, Span<Dual<Lanes>> at)
     {

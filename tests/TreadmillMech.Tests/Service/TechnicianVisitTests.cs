@@ -80,7 +80,7 @@ public sealed class TechnicianVisitTests
         }
 
         VisitSheet sheet = Visits.Review([.. events]);
-        Visits.Says("Tighten no further. Read the speeds", sheet.NextSteps[0].Action);
+        Visits.Says("Do not tighten further. Read the speeds", sheet.NextSteps[0].Action);
         NoStepSays(sheet, "slide the motor");
         NoStepSays(sheet, "Tighten both");
     }

@@ -19,7 +19,7 @@ internal static class LimitRules
             : null;
 
     /// <summary>The largest mass of a reading that states its own; null where none does.</summary>
-    private static (double Kilograms, string Where)? Heaviest(VisitFacts facts) =>
+    private static (double Load, string Where)? Heaviest(VisitFacts facts) =>
         facts
             .Visit.Events.Select(
                 static (e, i) =>
@@ -35,8 +35,8 @@ internal static class LimitRules
                     )
             )
             .Where(static e => e.Mass is not null)
-            .Select(static e => (Kilograms: Si.Mass.ToSi(e.Mass!.Value), e.Where))
-            .OrderByDescending(static e => e.Kilograms)
+            .Select(static e => (Load: Si.Mass.ToSi(e.Mass!.Value), e.Where))
+            .OrderByDescending(static e => e.Load)
             .Select(static e => ((double, string)?)e)
             .FirstOrDefault();
 
@@ -67,7 +67,7 @@ internal static class LimitRules
         if (
             plate?.LargestUserMass is { } largest
             && Heaviest(facts) is { } heaviest
-            && heaviest.Kilograms > Si.Mass.ToSi(largest)
+            && heaviest.Load > Si.Mass.ToSi(largest)
         )
         {
             yield return new()
@@ -76,7 +76,7 @@ internal static class LimitRules
                 Severity = Severity.Attend,
                 Statement =
                     $"A reading was taken with more mass on the belt than the maker's plate allows ({heaviest.Where}).",
-                Number = new("mass on the belt", heaviest.Kilograms, "kg"),
+                Number = new("mass on the belt", heaviest.Load, "kg"),
                 Limit = new("largest user mass", Si.Mass.ToSi(largest), "kg", "maker's plate"),
                 ForOwner = "The machine was tested with more mass than its plate allows; that is not to be done again.",
                 Next = new()

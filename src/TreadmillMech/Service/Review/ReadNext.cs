@@ -23,7 +23,7 @@ internal static class ReadNext
         }
 
         // Looks that tell the causes apart stand behind the readings that tell numbers; here the cause is what is asked.
-        ReadingProposal next =
+        (string reading, string settles, _, int lasts) =
             proposals.FirstOrDefault(static p => p.Gain.StartsWith(TellingLooks.GainBegins, StringComparison.Ordinal))
             ?? proposals[0];
         return new()
@@ -36,10 +36,10 @@ internal static class ReadNext
             Limit = facts.Options.LikelyCause.InPercent(),
             Next = new()
             {
-                Action = $"Turn, clean and replace nothing yet. Read next: {next.Reading}",
-                Expect = $"It settles: {next.Settles}",
+                Action = $"Turn, clean and replace nothing yet. Read next: {reading}",
+                Expect = $"It settles: {settles}",
                 StopAt = "Stop if the belt catches, smells or drifts to an edge.",
-                EffortMinutes = next.Minutes,
+                EffortMinutes = lasts,
                 Cautions = [Cautions.Unplug, Cautions.StandStill, Cautions.Clear, Cautions.Key, Cautions.TestUser],
             },
         };

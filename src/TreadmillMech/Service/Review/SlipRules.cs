@@ -224,7 +224,7 @@ internal static class SlipRules
             Next = new()
             {
                 Action =
-                    $"Tighten no further. Read the speeds of motor, roller and belt again, unloaded and under {facts.Say.TestDemand}: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip.",
+                    $"Do not tighten further. Read the speeds of motor, roller and belt again, unloaded and under {facts.Say.TestDemand}: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip.",
                 Expect =
                     "A reading that tells which of the two belts to work on; where it is not the running belt, its turns are taken back.",
                 StopAt = "Stop if the belt catches, smells or drifts to an edge.",

@@ -47,7 +47,7 @@ UNKNOWNS = [
     ("deck0", True, 0.22, 0.45, None),
     ("drag0", True, 25, 0.6, None),
     ("roller0", True, 0.3, 0.4, None),
-    ("constant", True, 0.28, 0.15, None),
+    ("constant", True, 0.28, 0.1, None),
     ("friction", True, 0.1, 0.7, None),
     ("ohms", True, 1.0, 0.05, None),
     ("brushes", False, 2, 0.5, None),

@@ -378,16 +378,16 @@ public sealed partial record VisitOptions
     } = new("longest interval", 365, "d", "12 months, " + Practice);
 
     /// <summary>Friction work for each belt area after which the deck is due.</summary>
-    /// <exception cref="ArgumentException">The unit is another, or the value outside 1e+06 to 1e+10.</exception>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 10000.</exception>
     public Threshold FrictionWork
     {
         get;
-        init => field = Checked(value, "J/m2", 1000000.0, 10000000000.0);
+        init => field = Checked(value, "MJ/m2", 1, 10000);
     } =
         new(
             "friction work for each belt area",
-            1.5e8,
-            "J/m2",
+            150,
+            "MJ/m2",
             "nine months of half an hour a day, 80 kg, 2.5 m/s, friction 0.2; " + Practice
         );
 

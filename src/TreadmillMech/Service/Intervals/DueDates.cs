@@ -8,6 +8,9 @@ namespace TreadmillMech.Service.Intervals;
 /// <summary>When the deck is due again, from a visit and those before it.</summary>
 internal static class DueDates
 {
+    // In a megajoule.
+    private const double Joules = 1e6;
+
     private const double DaysInAYear = 365.25;
     private const int LongestOutlook = 20 * 365;
 
@@ -117,7 +120,7 @@ internal static class DueDates
     private static Answer<DateOnly> ByUse(VisitFacts facts, DateOnly since)
     {
         Answer<double> each = WorkEachDay(facts);
-        return each.Is(out double work) ? On(since, facts.Options.FrictionWork.Value / work) : each.Missing;
+        return each.Is(out double work) ? On(since, Joules * facts.Options.FrictionWork.Value / work) : each.Missing;
     }
 
     /// <summary>Friction work for each belt area in a day [J/m2].</summary>
@@ -154,7 +157,7 @@ internal static class DueDates
         trend.Is(out FrictionTrend? line) ? Math.Max(0, line.Slope) : 0;
 
     private static Figure Yearly(double eachDay) =>
-        new("friction work for each belt area in a year", 1e-6 * DaysInAYear * eachDay, "MJ/m2");
+        new("friction work for each belt area in a year", DaysInAYear * eachDay / Joules, "MJ/m2");
 
     /// <summary>Friction work for each belt area in the year to come, the friction growing as it did.</summary>
     private static Answer<Figure> Work(VisitFacts facts, double slope) =>

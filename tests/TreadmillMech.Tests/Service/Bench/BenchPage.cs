@@ -193,8 +193,8 @@ internal static class BenchPage
             that the margin's interval holds more than it says. The friction itself is told in few visits, most of them with
             oil on the top of the belt, where the user's feet slid and the test counted as slip of the belt: the estimate does
             not know that, and puts the friction too low. Deck friction of hasty visits lies at the lower edge, on other seeds
-            a little below it (91.6 % of 309): they have no unloaded points, and a weak motor is not that of its plate. Where all is drawn from the priors, both hold what they say:
-            [joint estimate](joint-estimate.md).
+            a little below it (91.6 % of 309): they have no unloaded points, and a weak motor is not that of its plate.
+            Where all is drawn from the priors, margin and roller friction hold what they say: [joint estimate](joint-estimate.md).
 
             """
         );

@@ -26,7 +26,7 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
     private const double NearlySettled = 1e-8;
 
     // Where only what is made least is asked for: it is wrong by half of this at most.
-    private const double NearEnough = 1e-4;
+    private const double NearEnough = 1e-2;
 
     /// <summary>One row at a point: expected value, its uncertainty, slopes by the row's own unknowns.</summary>
     internal readonly record struct RowPoint(double Value, double Uncertainty, double[] Slopes);
@@ -90,7 +90,9 @@ internal sealed class JointFit(IReadOnlyList<VisitUnknown> unknowns, IReadOnlyLi
             bool moved = false;
             while (!moved && damping <= MostDamping)
             {
-                Vector<double> step = Damped(curvature, information, damping).LU().Solve(-slope);
+                // The plain step is known from the decrement.
+                Vector<double> step =
+                    damping == 0 && i < PlainSteps ? free : Damped(curvature, information, damping).LU().Solve(-slope);
                 double[] next = Moved(point, step);
                 RowPoint[] there = At(next);
                 double reached = Target(next, there, here);

@@ -72,9 +72,29 @@ internal sealed class QuantityTable
     private static (double Lower, double Upper) Ends(Estimate<double> of, (double Below, double Above) reach) =>
         (of.Value * Math.Exp(-reach.Below), of.Value * Math.Exp(reach.Above));
 
+    /// <summary>The same quantity as left, where no work of the visit has changed it.</summary>
+    private VisitQuantity? Unchanged(VisitQuantity asFound)
+    {
+        VisitUnknowns u = rows.Unknowns;
+        return asFound switch
+        {
+            VisitQuantity.RestTensionAsFound when rows.Lengthening == 0 => VisitQuantity.RestTensionNow,
+            VisitQuantity.DeckFrictionAsFound when u.Deck.Count == 1 => VisitQuantity.DeckFrictionNow,
+            VisitQuantity.DriveRollerFrictionAsFound when u.Roller.Count == 1 => VisitQuantity.DriveRollerFrictionNow,
+            VisitQuantity.DriveBeltTensionAsFound when u.DriveBelt.Count == 1 => VisitQuantity.DriveBeltTensionNow,
+            VisitQuantity.BeltDragAsFound when u.Drag.Count == 1 => VisitQuantity.BeltDragNow,
+            _ => null,
+        };
+    }
+
     /// <summary>How far the logarithm of a quantity reaches down and up from its value.</summary>
     private (double Below, double Above) Reach(VisitQuantity quantity)
     {
+        if (Unchanged(quantity) is { } now)
+        {
+            return reach[(int)now].Value;
+        }
+
         VisitRow row = Row(quantity)!.Value.Row;
         Estimate<double> straight = Told(quantity).Value;
         if (solution.Sample is { } sample)

@@ -15,7 +15,11 @@ internal static class SpeedRules
 
     /// <summary>Belt speed by counted passes of the whole loop [m/s].</summary>
     internal static double ByPasses(Treadmill machine, PassesReading passes) =>
-        passes.Passes * new LoopGeometry(machine).Length.Value / Si.Duration.ToSi(passes.Time);
+        MeasurementLaws.SpeedFromPasses<Real>(
+            new LoopGeometry(machine).Length.Value,
+            passes.Passes,
+            Si.Duration.ToSi(passes.Time)
+        );
 
     /// <summary>Whether an error of the display [%] is one that no display has before one of the two was misread.</summary>
     internal static bool IsGross(VisitFacts facts, Figure error) =>
@@ -45,7 +49,11 @@ internal static class SpeedRules
     private static double FaceSpeed(Treadmill machine, RotationalSpeed roller)
     {
         double thickness = machine.Belt.Thickness is { } thick ? Si.Length.ToSi(thick) : 0;
-        return 0.5 * (Si.Length.ToSi(machine.DriveRoller.Diameter) + thickness) * Si.RotationalSpeed.ToSi(roller);
+        return MeasurementLaws.SpeedFromRoller<Real>(
+            Si.RotationalSpeed.ToSi(roller),
+            Si.Length.ToSi(machine.DriveRoller.Diameter),
+            thickness
+        );
     }
 
     internal static bool RollerContradicts(VisitFacts facts) =>

@@ -1,5 +1,8 @@
+using TreadmillMech.Parts;
 using TreadmillMech.Service;
+using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
+using UnitsNet;
 
 namespace TreadmillMech.Tests.Service;
 
@@ -125,4 +128,32 @@ public sealed class VisitDeckTests
         {
             RelativeUncertainty = UnitsNet.Ratio.FromDecimalFractions(0.001),
         };
+
+    // A belt that slips at a run, though its contacts held 3.8 kN: only a deck as no deck is would explain both.
+    [Fact]
+    public void AFrictionThatNoDeckHasIsNotTakenFromAllReadings()
+    {
+        Visit visit = Visits.Make(
+            Machines.Plain with
+            {
+                TailRoller = Machines.Plain.TailRoller with
+                {
+                    HubStiffness = ForcePerLength.FromNewtonsPerMillimeter(500),
+                },
+            },
+            Happened.Slips,
+            Happened.Speeds(LoadState.Unloaded, 345, 115, 3),
+            Happened.Speeds(LoadState.Loaded, 340, 112.767, 2.94174),
+            Happened.Locked(3834.16, SlidContact.Nothing)
+        ) with
+        {
+            TestDemand = new()
+            {
+                Person = new() { Mass = Mass.FromKilograms(126.252) },
+                Speed = Speed.FromMetersPerSecond(4.36896),
+            },
+        };
+        Assert.True(VisitEstimate.Of(visit).Value.DeckFrictionNow.Value.Value > Deck.MostFriction);
+        Assert.DoesNotContain(VisitReview.Of(visit).Readings, r => r.Kind == ReadingKind.DeckFriction);
+    }
 }

@@ -307,10 +307,13 @@ internal sealed class VisitFacts
     private Figure MarginFigure(Estimate<double> told, Func<VisitEstimate, Answer<QuantityInterval>> interval) =>
         Joint.Bent(new("margin", told.Value, "", told.StandardUncertainty), interval);
 
-    /// <summary>A friction that was read; what the machine was described with is no reading.</summary>
+    /// <summary>
+    /// A friction that was read, and that a deck can have; what the machine was described with is no reading.
+    /// </summary>
     private Answer<FrictionFact> Together(Answer<Estimate<double>>? joint, Answer<FrictionFact> single) =>
         joint is { } answer
         && answer.Is(out Estimate<double> told)
+        && told.Value is >= Deck.LeastFriction and <= Deck.MostFriction
         && (single.Found || Visit.Machine.Deck.Friction is null)
             ? new FrictionFact(told, "all readings together")
             : single;

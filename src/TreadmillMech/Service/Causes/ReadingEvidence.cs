@@ -18,7 +18,7 @@ internal static class ReadingEvidence
     {
         int all = facts.Visit.Events.OfType<Events.Reading>().Count();
         bool contradicted =
-            facts.Refused.Count > 0
+            facts.CannotBeRight.Any()
             || facts.Friction.Impossible.Count > 0
             || (facts.Lifts.Count > 0 && facts.Tension.Missing.Why is Reason.ReadingsContradict or Reason.NotInRange)
             || facts.Joint.Estimate.Is(out VisitEstimate? fitted)
@@ -27,6 +27,8 @@ internal static class ReadingEvidence
                 )
             || SpeedRules.PulleysContradict(facts)
             || SpeedRules.RollerContradicts(facts)
+            || SpeedRules.RunsAhead(facts)
+            || SpeedRules.DisplaysContradict(facts)
             || (SpeedRules.DisplayError(facts) is { } error && SpeedRules.IsGross(facts, error));
         if (all > 0)
         {

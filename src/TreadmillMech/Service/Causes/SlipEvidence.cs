@@ -74,10 +74,11 @@ internal static class SlipEvidence
         (Cause.OverLubricated, 0.1)
     );
 
+    /// <summary>More tension makes up for an oily roller as well, for as long as the oil does not spread.</summary>
     private static readonly Chance CuredByTurns = new(
         0.03,
         (Cause.RunningBeltSlack, 0.9),
-        (Cause.OilOnDriveRoller, 0.2),
+        (Cause.OilOnDriveRoller, 0.4),
         (Cause.BoltsAtTheirEnd, 0.3),
         (Cause.UserBeyondPlate, 0.4)
     );

@@ -116,7 +116,7 @@ internal static class TellingLooks
                 $"Machine unplugged, measure the thread left for {facts.Say.Bolts}.",
                 "Whether they are at their end.",
                 2,
-                Of(TensionEvidence.AtTheEnd)
+                Of(TensionEvidence.TurnsOfThread, TensionEvidence.ThreadRead)
             );
         }
 
@@ -139,7 +139,7 @@ internal static class TellingLooks
             );
         }
 
-        if (!Felt(WarmPlace.DriveRollerBearing, WarmPlace.TailRollerBearing))
+        if (!Felt(WarmPlace.DriveRollerBearing) || !Felt(WarmPlace.TailRollerBearing))
         {
             yield return new(
                 "Right after use, machine unplugged, the warmth of both rollers' bearings above the air.",

@@ -67,8 +67,11 @@ internal sealed class BoltFacts
     /// <summary>Turns that the thread left allowed before the first turn of this visit; null where not measured.</summary>
     internal double? ThreadTurnsAsFound { get; }
 
+    /// <summary>Turns that the thread left allows from here; null where not measured.</summary>
+    internal double? ThreadTurnsLeft => ThreadTurnsAsFound - Math.Max(LeftTurns, RightTurns);
+
     /// <summary>Whether the thread was measured, and is at its end.</summary>
-    internal bool ThreadAtItsEnd => ThreadTurnsAsFound - Math.Max(LeftTurns, RightTurns) < options.TurnStep.Value;
+    internal bool ThreadAtItsEnd => ThreadTurnsLeft < options.TurnStep.Value;
 
     /// <summary>Whether a bolt turned hard when it was last tried.</summary>
     internal bool TurnHard { get; }

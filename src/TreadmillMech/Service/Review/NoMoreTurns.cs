@@ -41,6 +41,14 @@ internal static class NoMoreTurns
             Cautions = [Cautions.Unplug, Cautions.StandStill],
         };
 
+    /// <summary>There is thread for a turn or so, but the belt is slacker than that.</summary>
+    internal static NextStep ThreadTooShort(VisitFacts facts) =>
+        Thread(facts) with
+        {
+            Action =
+                "Do not tighten: the thread left ends before the belt holds. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
+        };
+
     private static NextStep Tight(string why) =>
         new()
         {

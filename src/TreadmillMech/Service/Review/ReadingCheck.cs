@@ -47,6 +47,7 @@ internal static class ReadingCheck
         visit.Events[index] switch
         {
             MotorCurrentReading current => OfMotor(current)
+                ?? BeyondLimit(visit.Machine, current, options)
                 ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current", options),
             MainsCurrentReading mains => OfMains(mains)
                 ?? BelowUnloaded<MainsCurrentReading>(visit, index, "current", options),
@@ -71,6 +72,12 @@ internal static class ReadingCheck
                 ? null
                 : "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
         );
+
+    private static string? BeyondLimit(Treadmill machine, MotorCurrentReading reading, VisitOptions options) =>
+        machine.Motor?.CurrentLimit is { } limit
+        && Si.Current.ToSi(reading.Current) > options.MostOfLimit.Value * Si.Current.ToSi(limit)
+            ? $"The controller's limit is {new Figure("", Si.Current.ToSi(limit), "A")}, and lets no such current through; look at the clamp's range and the decimal point, and read again."
+            : null;
 
     private static string? OfMains(MainsCurrentReading reading) =>
         Unfit(reading.Form, reading.Response, MeteredQuantity.MainsCurrent);

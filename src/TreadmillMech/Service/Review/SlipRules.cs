@@ -62,6 +62,7 @@ internal static class SlipRules
             Next =
                 first is not null ? ReadFirstStep(facts, first)
                 : DeckRules.ServesFirst(facts) ? null
+                : turnsLeft && facts.ThreadEndsFirst ? NoMoreTurns.ThreadTooShort(facts)
                 : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
             AlsoBy = first is not null || DeckRules.ServesFirst(facts) ? [] : LimitsOfATurn(facts, budget),
@@ -349,8 +350,9 @@ internal static class SlipRules
         {
             Subject = Subject.RunningBelt,
             Severity = byTurns || loosened ? Severity.Attend : Severity.Note,
-            Statement = byTurns
-                ? $"The running belt was slack: {places}."
+            Statement =
+                byTurns && facts.Traces.OilOnRoller ? $"More tension covers up the oil on the drive roller: {places}."
+                : byTurns ? $"The running belt was slack: {places}."
                 : $"It gave way and holds now, by other work than tension alone: {places}.",
             Number = margin,
             Limit = facts.Options.WantedMargin,

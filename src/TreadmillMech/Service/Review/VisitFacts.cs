@@ -66,6 +66,12 @@ internal sealed class VisitFacts
 
     internal List<RefusedReading> Refused { get; }
 
+    /// <summary>Refused readings that are wrong by themselves; one speed without another is only half a reading.</summary>
+    internal IEnumerable<RefusedReading> CannotBeRight => Refused.Where(r => Visit.Events[r.Event] is not SpeedReading);
+
+    /// <summary>Speeds that were read alone: no ratio comes of them, but with the display beside it one tells its error.</summary>
+    internal IEnumerable<SpeedReading> LoneSpeeds => Refused.Select(r => Visit.Events[r.Event]).OfType<SpeedReading>();
+
     /// <summary>Deck friction by the best single reading there is for each state.</summary>
     internal FrictionFacts Friction { get; }
 
@@ -94,6 +100,17 @@ internal sealed class VisitFacts
     internal SlipFacts Slip { get; }
 
     internal List<LiftAtTurns> Lifts { get; }
+
+    /// <summary>
+    /// Whether the thread ends before the belt holds: it gives way, and with all turns that the thread has left the margin
+    /// is still below 1.
+    /// </summary>
+    internal bool ThreadEndsFirst =>
+        Slip.ShowsNow
+        && Bolts.ThreadTurnsLeft is { } left
+        && left < LongestLadder
+        && MarginAfter(Math.Max(0, left)).Is(out Figure? margin)
+        && margin.Value + (margin.StandardUncertainty ?? 0) < 1;
 
     /// <summary>Pull of the empty belt as found; null where it was not read.</summary>
     internal Force? EmptyPullAsFound => Used<PullReading>().FirstOrDefault()?.EmptyPull;

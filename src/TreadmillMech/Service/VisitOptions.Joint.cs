@@ -90,7 +90,7 @@ public sealed partial record VisitOptions
 
     /// <summary>
     /// Relative standard uncertainty added to what motor and mains take under a user while a belt slips: nobody walks as
-    /// usual on it.
+    /// usual on it. Half of its variance where nobody tested whether one slips.
     /// </summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
     public Threshold LoadWhileSlipping
@@ -98,6 +98,46 @@ public sealed partial record VisitOptions
         get;
         init => field = Checked(value, "", 0.001, 1);
     } = new("load read while a belt slips", 0.1, "", Practice);
+
+    /// <summary>
+    /// Warmth of the motor's case above the air from which its constant may have left that of the plate.
+    /// </summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 20 to 150.</exception>
+    public Threshold SuspectMotorWarmth
+    {
+        get;
+        init => field = Checked(value, "K", 20, 150);
+    } = new("warmth of a suspect motor", 50, "K", "between a healthy case and that of a weak motor; " + Practice);
+
+    /// <summary>Share of its unloaded speed that a motor loses under the user, above which it is suspect as well.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 0.5.</exception>
+    public Threshold SuspectMotorDroop
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 0.5);
+    } = new("droop of a suspect motor", 0.04, "", Practice);
+
+    /// <summary>Constant of a motor that shows signs of weakness over that of its plate, centre of a band.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.3 to 1.</exception>
+    public Threshold SuspectMotorConstant
+    {
+        get;
+        init => field = Checked(value, "", 0.3, 1);
+    } =
+        new(
+            "constant of a suspect motor over its plate's",
+            0.88,
+            "",
+            "as likely weak at 0.78, spread 0.1, as sound at 1: the moments of both; " + Practice
+        );
+
+    /// <summary>Spread of that constant, of its logarithm.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.001 to 1.</exception>
+    public Threshold SuspectMotorConstantSpread
+    {
+        get;
+        init => field = Checked(value, "", 0.001, 1);
+    } = new("its spread", 0.16, "", "the moments of both; " + Practice);
 
     /// <summary>Friction between running belt and a drive roller whose cloth showed lubricant, centre of a wide band.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.02 to 1.5.</exception>

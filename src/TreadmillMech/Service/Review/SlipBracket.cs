@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TreadmillMech.Service.Estimation.Joint;
 using UnitsNet;
 
 namespace TreadmillMech.Service.Review;
@@ -11,7 +12,7 @@ internal static class SlipBracket
 {
     /// <summary>The ladder from now, with what the readings tell of tension and margin at each rung.</summary>
     internal static ImmutableArray<LadderStep> Ladder(VisitFacts facts, double turns) =>
-        [
+        InOneForm([
             .. QuarterTurns
                 .Ladder(facts.Machine, facts.Visit.TestDemand, turns, facts.Options)
                 .Select(rung =>
@@ -21,7 +22,29 @@ internal static class SlipBracket
                         Margin = facts.MarginAfter(rung.Turns) is { Found: true } margin ? margin : rung.Margin,
                     }
                 ),
-        ];
+        ]);
+
+    /// <summary>Where one interval of the ladder is told from and to, all are: rungs are compared with each other.</summary>
+    private static ImmutableArray<LadderStep> InOneForm(ImmutableArray<LadderStep> rungs)
+    {
+        bool bent = rungs.Any(static r => FromAndTo(r.Tension) || FromAndTo(r.Margin));
+        return bent
+            ? [.. rungs.Select(static r => r with { Tension = Ends(r.Tension), Margin = Ends(r.Margin) })]
+            : rungs;
+    }
+
+    private static bool FromAndTo(Answer<Figure> told) => told.Is(out Figure? figure) && figure.Lower is not null;
+
+    private static Answer<Figure> Ends(Answer<Figure> told) =>
+        told.Then(static figure =>
+            figure is { Lower: null, StandardUncertainty: { } uncertainty }
+                ? figure with
+                {
+                    Lower = Math.Max(0, figure.Value - (VisitEstimate.Factor95 * uncertainty)),
+                    Upper = figure.Value + (VisitEstimate.Factor95 * uncertainty),
+                }
+                : figure
+        );
 
     /// <summary>Margin at a number of turns of this visit; null where the tests or the tension do not tell.</summary>
     internal static Figure? Margin(VisitFacts facts, double turns)

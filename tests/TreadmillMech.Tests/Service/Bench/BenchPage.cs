@@ -61,10 +61,11 @@ internal static class BenchPage
             same hands, on other seeds than these. Real machines will do worse. The last two lines put error into the model.
 
             **Laws.** An interval can hold what it says only over the machines that it speaks of. What no cause moves and
-            nobody reads by itself (stiffness of the belt, losses of motor, controller and supply) is drawn from the laws
-            that the review states as its priors, so are a healthy motor's constant about its plate's and a sound drive belt
-            about what is stated of it, and the noise of every reading from the uncertainty that it states; all are common
-            practice, no source. Tension, frictions and drags come from the ranges of the causes instead.
+            nobody reads by itself (stiffness of the belt, friction of a dry drive roller, losses of motor, controller and
+            supply) is drawn from the laws that the review states as its priors, so are a healthy motor's constant about its
+            plate's and a sound drive belt about what is stated of it, and the noise of every reading from the uncertainty
+            that it states; all are common practice, no source. Tension, deck friction, friction of an oily roller and drags
+            come from the ranges of the causes instead.
 
             **The first step** serves the cause where it is the work that mends it, or the look or reading by which it is
             found. A symptom that was seen or heard, and oil on a cloth, have a step of their own, which comes first where
@@ -188,13 +189,13 @@ internal static class BenchPage
 
             Share of stated 95 % intervals that hold the truth before any work, where the sheet tells the quantity, and
             of how many. Of so many a share of 95 % scatters by 2.2 (100), 1.3 (300) and 0.9 (600) of 100. Stiffness is told by
-            lifts at two heights or bolt positions, which nobody makes here. Nothing reads the drive roller's friction: its
-            prior rules the margin of the running belt, and healthy rollers are drawn from 0.26 to 0.38, half as wide, so
-            that the margin's interval holds more than it says. The friction itself is told in few visits, most of them with
-            oil on the top of the belt, where the user's feet slid and the test counted as slip of the belt: the estimate does
-            not know that, and puts the friction too low. Deck friction of hasty visits lies at the lower edge, on other seeds
-            a little below it (91.6 % of 309): they have no unloaded points, and a weak motor is not that of its plate.
-            Where all is drawn from the priors, margin and roller friction hold what they say: [joint estimate](joint-estimate.md).
+            lifts at two heights or bolt positions, which nobody makes here. Nothing reads the drive roller's friction by
+            itself: a dry roller's prior rules the margin of the running belt, and the friction is told only where a belt
+            that slips on it bounds it. Slip that somebody feels on an oily belt top, or with a loose pulley, is no reading
+            of it. A load that was read while nobody tested for slip counts as one on a belt that slips as likely as not, and
+            a motor that is hot, slow under load or short of brushes as one that may have left its plate. The drive belt's
+            tension lies lowest: a glazed belt has less grip than its prior says, and reads as a slack one. Where all is drawn
+            from the priors: [joint estimate](joint-estimate.md).
 
             """
         );

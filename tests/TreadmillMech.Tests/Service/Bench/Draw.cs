@@ -6,8 +6,8 @@ namespace TreadmillMech.Tests.Service.Bench;
 /// <summary>Draws a machine for a cause: healthy ranges, moved where the cause moves them, until it shows what it should.</summary>
 /// <remarks>
 /// Two kinds of law. What a cause moves has ranges of the bench's own. What no cause moves and nobody reads by itself
-/// (stiffness of the belt, losses of motor, controller and supply) is drawn from the laws that the review states as its
-/// priors: an interval holds what it says only over the machines that it speaks of.
+/// (stiffness of the belt, friction of a dry drive roller, losses of motor, controller and supply) is drawn from the laws
+/// that the review states as its priors: an interval holds what it says only over the machines that it speaks of.
 /// </remarks>
 internal static class Draw
 {
@@ -35,7 +35,9 @@ internal static class Draw
         double Stating(Threshold centre, Threshold spread, double most) => Around(centre.Value, spread, most);
         bool runs = random.NextDouble() < 0.6;
         double dragBefore = Between(18, 32);
-        HiddenState state = new()
+        bool oily = cause is Cause.OilOnDriveRoller or Cause.OverLubricated;
+        double dryRoller = Stating(Stated.PriorRollerFriction, Stated.PriorRollerFrictionSpread, most: 1.5);
+        return new()
         {
             Cause = cause,
             Tension = cause switch
@@ -58,12 +60,14 @@ internal static class Draw
                 Cause.BeltAndDeckWorn => Between(0.01, 0.12),
                 _ => Between(0, 0.1),
             },
-            CleanRollerFriction = Between(0.26, 0.38),
+            CleanRollerFriction = oily
+                ? Stating(Stated.CleanRollerFriction, Stated.CleanRollerFrictionSpread, most: 1.5)
+                : dryRoller,
             RollerFriction = cause switch
             {
                 Cause.OilOnDriveRoller => Between(0.1, 0.17),
                 Cause.OverLubricated => Between(0.12, 0.2),
-                _ => 0,
+                _ => dryRoller,
             },
             Drag = cause switch
             {
@@ -94,8 +98,6 @@ internal static class Draw
             Speed = runs ? Between(2.3, 3.6) : Between(1, 1.8),
             Grade = cause == Cause.DriveOverrun ? Between(0.16, 0.22) : 0,
         };
-        state.RollerFriction = state.RollerFriction > 0 ? state.RollerFriction : state.CleanRollerFriction;
-        return state;
     }
 
     /// <summary>Slip that somebody on the belt notices: a share of a step of half a second.</summary>

@@ -24,6 +24,7 @@ internal sealed class Truth
     private readonly Random random;
     private double turns;
     private int deck;
+    private (double Turns, int Deck, bool Belt, bool Drive)? slipping;
 
     private readonly bool direct;
 
@@ -160,11 +161,16 @@ internal sealed class Truth
         };
     }
 
-    internal MotorCurrentReading Current(LoadState state, double speed, bool voltage = false)
+    /// <param name="state">Who is on the belt.</param>
+    /// <param name="speed">Speed of the belt [m/s].</param>
+    /// <param name="voltage">Whether the voltage is read as well.</param>
+    /// <param name="slips">Whether a belt slips meanwhile; by the machine's margins where null.</param>
+    internal MotorCurrentReading Current(LoadState state, double speed, bool voltage = false, bool? slips = null)
     {
         double rubbing = state == LoadState.Loaded ? Deck[deck] * UserMass * Gravity : 0;
         double amperes = (((Drag[deck] + rubbing) * Radius / Ratio) + MotorFriction) / Constant;
-        double read = amperes + (Math.Max(0.05, 0.02 * amperes) * Normal());
+        double walked = amperes * (state == LoadState.Loaded ? Gait(slips) : 1);
+        double read = walked + (Math.Max(0.05, 0.02 * walked) * Normal());
         MotorCurrentReading reading = Happened.Motor(state, Math.Clamp(read, 0, 100), speed);
         double radians = speed / Radius * Ratio;
         double volts = (Constant * radians) + (Resistance * amperes) + Brushes;
@@ -196,7 +202,18 @@ internal sealed class Truth
             Person = new() { Mass = Mass.FromKilograms(state == LoadState.Loaded ? UserMass : 10) },
         };
         double watts = (double)Machine.At(demand).MainsPower.Or(default).Watts;
-        return Happened.Watts(state, Math.Clamp(Noisy(watts, 0.03), 0, 5000), TestSpeed);
+        double walked = watts * (state == LoadState.Loaded ? Gait() : 1);
+        return Happened.Watts(state, Math.Clamp(Noisy(walked, 0.03), 0, 5000), TestSpeed);
+    }
+
+    /// <summary>As likely as not.</summary>
+    internal bool Coin() => random.NextDouble() < 0.5;
+
+    /// <summary>What a load is off because nobody walks as usual on a belt that slips.</summary>
+    private double Gait(bool? slips = null)
+    {
+        (bool belt, bool drive) = Slips();
+        return slips ?? (belt || drive) ? 1 + (Priors.LoadWhileSlipping.Value * Normal()) : 1;
     }
 
     /// <summary>Held where both contacts do, each at a margin of its own about 1.</summary>
@@ -213,13 +230,18 @@ internal sealed class Truth
         return Happened.SpeedsUnder(drive ? 0.05 : 0, belt ? 0.05 : 0);
     }
 
+    /// <summary>The same for all readings between two works.</summary>
     private (bool Belt, bool Drive) Slips()
     {
-        OperatingPoint point = Point;
-        return (
-            point.BeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal()),
-            !direct && point.DriveBeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal())
-        );
+        if (slipping is not { } known || known.Turns != turns || known.Deck != deck)
+        {
+            OperatingPoint point = Point;
+            bool belt = point.BeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal());
+            bool drive = !direct && point.DriveBeltMargin.Or(0) < Math.Exp(Priors.SlipMargin.Value * Normal());
+            slipping = known = (turns, deck, belt, drive);
+        }
+
+        return (known.Belt, known.Drive);
     }
 
     private double Noisy(double value, double relative) => value * (1 + (relative * Normal()));

@@ -156,14 +156,14 @@ public sealed class VisitEstimate
         ArgumentNullException.ThrowIfNull(visit);
         VisitOptions used = options ?? VisitOptions.Default;
         VisitRows walked = new(visit, used);
-        JointFit fit = new(walked.Unknowns.All, walked.Rows);
-        return fit.Solve() is { } settled
+        (JointSolution? settled, double remaining) = SlackBelt.Fit(walked);
+        return settled is not null
             ? new VisitEstimate(visit, used, walked, settled)
             : new Shortfall(
                 Reason.NotObservable,
                 "joint estimate: the fit does not settle; its step",
                 JointFit.Allowed,
-                fit.Remaining,
+                remaining,
                 "sigma"
             );
     }

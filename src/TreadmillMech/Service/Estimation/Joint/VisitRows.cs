@@ -24,7 +24,8 @@ internal sealed class VisitRows
     private double left;
     private double right;
     private double turnsSinceDrag;
-    private readonly bool[] slipping;
+    private readonly bool[] feetMaySlide;
+    private readonly double[] slipping;
 
     internal VisitRows(Visit visit, VisitOptions options)
     {
@@ -33,8 +34,15 @@ internal sealed class VisitRows
         loop = new(visit.Machine);
         LeftOut = ReadingCheck.Refuse(visit, options);
         refused = [.. LeftOut.Select(r => r.Event)];
-        Unknowns = new(visit.Machine, options, OilyRoller(), SuspectDriveBelt.Of(visit, refused, options));
-        slipping = SlippingAt.Of(visit, refused, options);
+        Unknowns = new(
+            visit.Machine,
+            options,
+            OilyRoller(),
+            SuspectDriveBelt.Of(visit, refused, options),
+            SuspectMotor.Of(visit, refused, options)
+        );
+        feetMaySlide = FeetMaySlide.Of(visit);
+        slipping = SlippingAt.Of(visit, refused, feetMaySlide, options);
         Given();
         for (int i = 0; i < visit.Events.Length; i++)
         {
@@ -61,6 +69,10 @@ internal sealed class VisitRows
 
     /// <summary>Pull at the belt for each newton metre at the motor's shaft [1/m]: the ratio over the roller's radius.</summary>
     internal double PullOfMotorTorque => (SpeedRatio / loop.DriveRadius).Value;
+
+    /// <summary>Whether a pulley is loose: it slips on its shaft, whatever the belt on it could hold.</summary>
+    private bool PulleyMoves =>
+        visit.Events.Any(static e => e is SymptomReading { Symptom: Symptom.PulleyMoves, Present: true });
 
     private Real SpeedRatio => loop.Numbers.RollerPulleyDiameter / loop.Numbers.MotorPulleyDiameter;
 
@@ -265,6 +277,20 @@ internal sealed class VisitRows
             case LockedPullReading locked:
                 ReadLockedPull(index, locked, scale);
                 break;
+            case SlipTestReading { Slipped: true } when feetMaySlide[index]:
+                LeftOut.Add(
+                    new(
+                        index,
+                        "slip test",
+                        "On lubricant on the belt's top feet slide, which tells nothing of the belts."
+                    )
+                );
+                break;
+            case SlipTestReading { Slipped: true } when PulleyMoves:
+                LeftOut.Add(
+                    new(index, "slip test", "A loose pulley slips on its shaft, which tells nothing of the belts.")
+                );
+                break;
             case SlipTestReading test:
                 rows.Add(
                     Slip(
@@ -375,18 +401,14 @@ internal sealed class VisitRows
             return;
         }
 
-        // A loose pulley slips on its shaft, whatever the belt on it could hold.
         bool hasDriveBelt = visit.Machine.DriveBelt is not null;
-        bool pulleyMoves = visit.Events.Any(static e =>
-            e is SymptomReading { Symptom: Symptom.PulleyMoves, Present: true }
-        );
         Read("running belt", located.RunningBelt, runningBelt: true, driveBelt: false);
-        if (hasDriveBelt && !pulleyMoves)
+        if (hasDriveBelt && !PulleyMoves)
         {
             Read("drive belt", located.DriveBelt, runningBelt: false, driveBelt: true);
         }
 
-        if (!located.RunningBelt.Found && !located.DriveBelt.Found && !pulleyMoves)
+        if (!located.RunningBelt.Found && !located.DriveBelt.Found && !PulleyMoves)
         {
             Read("both belts", located.Whole, runningBelt: true, hasDriveBelt);
         }
@@ -401,10 +423,14 @@ internal sealed class VisitRows
         }
     }
 
-    /// <summary>Whether a slip is one; null where creep and the errors of the speeds may have made it.</summary>
+    /// <summary>
+    /// Whether a slip is one; null where creep and the errors of the speeds may have made it, or hide it. Most belts hold,
+    /// so that a slip is believed where it lies twice its error above the limit, and that there is none at once its error
+    /// below.
+    /// </summary>
     private bool? Slips(Estimate<double> slip) =>
-        slip.Value <= options.Slip.Value ? false
-        : slip.Value > options.Slip.Value + slip.StandardUncertainty ? true
+        slip.Value <= options.Slip.Value - slip.StandardUncertainty ? false
+        : slip.Value > options.Slip.Value + (2 * slip.StandardUncertainty) ? true
         : null;
 
     /// <summary>The tension that the machine was described with: a reading before the visit and the turns since.</summary>
@@ -443,8 +469,11 @@ internal sealed class VisitRows
     /// Whoever is on a belt that slips does not walk as usual, and holds on: what the motor takes then tells less.
     /// </summary>
     private double Loaded(int index, LoadState state, double relative) =>
-        state == LoadState.Loaded && slipping[index]
-            ? MeasurementLaws.RelativeUncertaintyOfTwo<Real>(relative, options.LoadWhileSlipping.Value)
+        state == LoadState.Loaded
+            ? MeasurementLaws.RelativeUncertaintyOfTwo<Real>(
+                relative,
+                options.LoadWhileSlipping.Value * Math.Sqrt(slipping[index])
+            )
             : relative;
 
     /// <summary>Whether the cloth showed lubricant on the drive roller before it was cleaned.</summary>

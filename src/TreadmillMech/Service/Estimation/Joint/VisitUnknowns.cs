@@ -16,7 +16,13 @@ internal sealed class VisitUnknowns
     private readonly List<VisitUnknown> all = [];
     private readonly VisitOptions options;
 
-    internal VisitUnknowns(Treadmill machine, VisitOptions options, bool oilyRoller, bool suspectDriveBelt)
+    internal VisitUnknowns(
+        Treadmill machine,
+        VisitOptions options,
+        bool oilyRoller,
+        bool suspectDriveBelt,
+        bool suspectMotor
+    )
     {
         this.options = options;
         double width = Si.Length.ToSi(machine.Belt.Width);
@@ -51,8 +57,8 @@ internal sealed class VisitUnknowns
             "MotorConstant",
             options.PriorMotorConstant.Value,
             options.PriorMotorConstantSpread,
-            motor?.Constant?.VoltSecondsPerRadian,
-            options.PlateConstantSpread
+            motor?.Constant?.VoltSecondsPerRadian * (suspectMotor ? options.SuspectMotorConstant.Value : 1),
+            suspectMotor ? options.SuspectMotorConstantSpread : options.PlateConstantSpread
         );
         MotorFriction = Log(
             "MotorFrictionTorque",

@@ -110,7 +110,7 @@ public static class VisitReview
         {
             Severity.OutOfService => Verdict.OutOfService,
             Severity.Restrict => Verdict.Restrict,
-            _ => facts.SlipJudged && !NotRead.UntriedSinceWork(facts) ? Verdict.Use : Verdict.NotEnoughRead,
+            _ => facts.Slip.Judged && !NotRead.UntriedSinceWork(facts) ? Verdict.Use : Verdict.NotEnoughRead,
         };
 
     private static string Text(Verdict verdict, ImmutableArray<Finding> findings, VisitFacts facts) =>
@@ -118,7 +118,7 @@ public static class VisitReview
         {
             Verdict.NotEnoughRead when !facts.Used<Reading>().Any() =>
                 "Nothing was read at this visit and slip was not tested: it does not tell whether the machine may be used.",
-            Verdict.NotEnoughRead when facts.SlipJudged =>
+            Verdict.NotEnoughRead when facts.Slip.Judged =>
                 $"Not enough was read to say that it may be used: slip was not tested since the last work on belts or rollers. Nothing read speaks against use within {facts.Say.Plate}.",
             Verdict.NotEnoughRead =>
                 $"Not enough was read to say that it may be used: slip was not tested at this visit. Nothing read speaks against use within {facts.Say.Plate}.",

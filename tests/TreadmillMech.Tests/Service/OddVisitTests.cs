@@ -1,4 +1,3 @@
-using TreadmillMech.Parts;
 using TreadmillMech.Service;
 using TreadmillMech.Service.Events;
 using UnitsNet;

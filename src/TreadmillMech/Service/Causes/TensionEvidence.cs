@@ -55,7 +55,7 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.ThreadTurnsAsFound is { } thread)
+        if (facts.Bolts.ThreadTurnsAsFound is { } thread)
         {
             yield return AtTheEnd.Seen(
                 thread < facts.Options.TurnStep.Value,
@@ -79,7 +79,7 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.TurnsBefore is { } before)
+        if (facts.Bolts.TurnsBefore is { } before)
         {
             yield return ManyTurnsBefore.Seen(
                 before > facts.Options.MostTurns.Value,

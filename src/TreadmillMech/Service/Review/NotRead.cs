@@ -45,7 +45,7 @@ internal static class NotRead
         }
 
         yield return Told(
-            facts.SlipJudged
+            facts.Slip.Judged
                 ? "Whether a belt gives way under a person was not tried since the last work."
                 : "Whether a belt gives way under a person was not tried.",
             new()

@@ -87,7 +87,7 @@ internal static class SpeedRules
 
     /// <summary>Whether the drive gives way under load, or is at its limit.</summary>
     private static bool Struggles(VisitFacts facts) =>
-        facts.SlipsNow
+        facts.Slip.ShowsNow
         || facts.Used<SymptomReading>().Any(static s => s is { Symptom: Symptom.ShutsOff, Present: true })
         || facts.Used<MotorCurrentReading>().Any(r => ReadingCheck.AtLimit(facts.Visit.Machine, r, facts.Options));
 
@@ -209,7 +209,7 @@ internal static class SpeedRules
             Number = error,
             Limit = facts.Options.DisplayError.InPercent(),
             For = ["Belt and display read at one time."],
-            Against = facts.SlipsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
+            Against = facts.Slip.ShowsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
             Next = new()
             {
                 Action =

@@ -38,6 +38,7 @@ internal static class VisitPage
         string frame = verdict switch
         {
             Service.Verdict.Use => "verdict",
+            Service.Verdict.NotEnoughRead => "verdict unread",
             Service.Verdict.Restrict => "verdict restrict",
             _ => "verdict out",
         };

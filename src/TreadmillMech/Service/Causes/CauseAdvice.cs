@@ -64,7 +64,7 @@ internal sealed record CauseAdvice(
                 new()
                 {
                     Action =
-                        $"Take {facts.Say.Bolts} back by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}; go on so while it holds.",
+                        $"Take {facts.Say.Bolts} back by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}; go on so while it holds.{facts.Say.Sense(tighten: false)}",
                     Expect =
                         $"A margin that comes down to about {facts.Options.WantedMargin}, a cooler bearing, and a smaller pull of the empty belt.",
                     StopAt = "Stop at the first sign of slip, and give the last step back.",
@@ -184,8 +184,11 @@ internal sealed record CauseAdvice(
                 {
                     Action =
                         cause == Cause.DriveBeltSlack
+                        && facts.Machine.DriveBelt?.Tensioning is Tensioning.StretchFit or Tensioning.FixedCentres
+                            ? "Replace the drive belt: this kind is replaced, not tensioned. Look at the pulleys for wear and line, and that the new belt is of the length that the maker names."
+                        : cause == Cause.DriveBeltSlack
                             ? "Tension the drive belt by its kind, as the maker says, and pluck its span again."
-                            : "Replace the drive belt, and look at the pulleys for wear and line.",
+                        : "Replace the drive belt, and look at the pulleys for wear and line.",
                     Expect = "No squeal, and a motor-to-roller ratio under load as unloaded.",
                     StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft.",
                     EffortMinutes = 30,

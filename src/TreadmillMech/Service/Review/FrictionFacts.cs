@@ -84,7 +84,7 @@ internal sealed class FrictionFacts
         Readings<PullReading>(from, to).LastOrDefault() is { } reading
             ? DeckFriction
                 .FromPull(reading.Mass, reading.LoadedPull, reading.EmptyPull, Own(reading))
-                .Then(f => new FrictionFact(f, "dead-weight pull"))
+                .Then(f => new FrictionFact(f, FrictionFact.ByPull))
             : new Shortfall(Reason.InputUnknown, "DeckFriction");
 
     private Answer<FrictionFact> ByCurrent(int from, int to)
@@ -123,7 +123,7 @@ internal sealed class FrictionFacts
                 visit.TestDemand.Grade,
                 Own(loaded)
             )
-            .Then(f => new FrictionFact(f, "motor current"));
+            .Then(f => new FrictionFact(f, FrictionFact.ByCurrent));
     }
 
     private Answer<FrictionFact> ByPower(int from, int to)

@@ -174,7 +174,7 @@ internal static class SlipRules
         return new()
         {
             Action =
-                $"Tighten {facts.Say.Bolts} by {Words.Turns(step, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}.",
+                $"Tighten {facts.Say.Bolts} by {Words.Turns(step, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}.{facts.Say.Sense(tighten: true)}",
             Expect =
                 $"The belt elongates by {after.StrainAdded}.{tension}{predicted} Slip below {Words.Percent(facts.Options.Slip.Value)} and no giving way under the feet.",
             StopAt =
@@ -263,6 +263,11 @@ internal static class SlipRules
         {
             action +=
                 $" Once it holds, take the {Words.Turns(before, signed: false)} given before the visit back as well, by {Words.Turns(facts.Options.TurnStep.Value, signed: false)} at a time while the slip test holds.";
+        }
+
+        if (action.Length > 0 && (back > 0 || before > 0))
+        {
+            action += facts.Say.Sense(tighten: false);
         }
 
         string both = facts.Slip.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
@@ -387,7 +392,7 @@ internal static class SlipRules
             : QuarterTurn(facts) with
             {
                 Action =
-                    $"For reserve, tighten {facts.Say.Bolts} once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, and repeat the slip test under {facts.Say.TestDemand}.",
+                    $"For reserve, tighten {facts.Say.Bolts} once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, and repeat the slip test under {facts.Say.TestDemand}.{facts.Say.Sense(tighten: true)}",
                 StopAt =
                     $"Stop after this one step, or if a bolt turns suddenly hard; more costs the rollers' bearings and buys nothing that was asked for.",
             };

@@ -7,6 +7,9 @@ internal static class TrackingRules
 {
     private const double Eighth = 0.125;
 
+    /// <summary>Turns near the end of thread or tension that tracking leaves alone: two steps of the ladder; common practice.</summary>
+    private const double KeptForTension = 0.5;
+
     /// <summary>Drift for each pass that counts as straight, in millimetres.</summary>
     internal static Threshold Straight(VisitOptions options) =>
         options.StraightDrift with
@@ -15,7 +18,7 @@ internal static class TrackingRules
             Unit = "mm",
         };
 
-    internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft, IReadOnlyList<RankedCause> causes)
+    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
         if (Unequal(facts) is { } unequal)
         {
@@ -62,22 +65,33 @@ internal static class TrackingRules
                 facts.Traces.OilOnRoller ? CleanFirst()
                 : slope is not null ? LevelFirst()
                 : facts.Machine.TakeUp.Bolts < 2 ? OneBolt()
-                : Step(facts, reading, towards, tight ? 0 : turnsLeft),
+                : Step(facts, reading, towards, tight, budget),
         };
     }
 
-    private static NextStep Step(VisitFacts facts, TrackingReading reading, string towards, double turnsLeft)
+    private static NextStep Step(
+        VisitFacts facts,
+        TrackingReading reading,
+        string towards,
+        bool tight,
+        TensionBudget budget
+    )
     {
         double first = TrackingAdvice
             .Of(facts.Machine, reading, options: facts.Options)
             .Then(a => Math.Min(a.FirstTurns, facts.Options.TurnStep.Value))
             .Or(Eighth);
-        bool mayTighten = turnsLeft >= first;
+
+        // What is left of thread or tension is kept for the belt's tension: near its end no turn of it goes into tracking.
+        double kept = budget.Limit == TurnLimit.TurnsOfAVisit ? 0 : KeptForTension;
+        bool mayTighten = !tight && budget.TurnsLeft >= first + kept;
 
         // At the limit of the tension the other side is loosened, and that in eighths.
         first = mayTighten ? first : Math.Min(first, Eighth);
         Answer<TrackingAdvice> answer = TrackingAdvice.Of(facts.Machine, reading, mayTighten, facts.Options);
-        string how = answer.Is(out TrackingAdvice? advice)
+        _ = answer.Is(out TrackingAdvice? advice);
+        bool tighten = advice?.Tighten ?? mayTighten;
+        string how = advice is not null
             ? $"{(advice.Tighten ? "Tighten" : "Loosen")} the {Words.Side(advice.Side)} bolt by {Words.Turns(first, signed: false)}"
             : $"{(mayTighten ? "Tighten" : "Loosen")} the {(mayTighten ? towards : Opposite(towards))} bolt by 0.125 turn";
         string range =
@@ -89,12 +103,18 @@ internal static class TrackingRules
             : $"Between {Words.Turns(advice.FirstTurns, signed: false)} for a belt that follows like a string and {Words.Turns(advice.MostTurns, signed: false)} for a stiff wide one; the first turn tells which.";
         return new()
         {
-            Action = $"{how}, the belt standing still; then count the same passes again at a jog.",
+            Action =
+                $"{how}, the belt standing still; then count the same passes again at a jog{(tighten ? "" : $", and repeat the slip test under {facts.Say.TestDemand}, for a loosened belt grips less")}.{facts.Say.Sense(tighten)}",
             Expect = $"Less drift to the {towards}. {range} Give it fifty passes to settle.",
             StopAt = "Stop if the belt nears an edge; a crowned roller may hold it at an offset, which is in order.",
             Undo = "Turn the same bolt back by as much.",
             EffortMinutes = 8,
-            Cautions = [Cautions.StandStill, Cautions.Clear],
+            Cautions =
+            [
+                Cautions.StandStill,
+                Cautions.Clear,
+                .. tighten ? Array.Empty<string>() : [Cautions.Key, Cautions.TestUser],
+            ],
         };
     }
 

@@ -73,7 +73,7 @@ public static class VisitReview
             MakerFirst = Cautions.MakerFirst,
             OneMoreReading = oneMore,
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
-            OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
+            OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.Slip.Judged)],
         };
     }
 
@@ -113,7 +113,7 @@ public static class VisitReview
     private static string Text(Verdict verdict, ImmutableArray<Finding> findings, VisitFacts facts) =>
         verdict switch
         {
-            Verdict.Use when !facts.SlipJudged =>
+            Verdict.Use when !facts.Slip.Judged =>
                 $"Nothing read speaks against use within {facts.Say.Plate}; slip was not tested at this visit.",
             Verdict.Use when findings.Any(f => f.Severity == Severity.Attend) =>
                 $"May be used within {facts.Say.Plate}; the steps below are due.",

@@ -76,14 +76,15 @@ internal sealed record CauseAdvice(
                 facts.Options.TurnStep,
                 facts.Options.WantedMargin
             ),
-            Cause.BoltsAtTheirEnd when !facts.SlipsNow && facts.BoltTurnsHard && !facts.ThreadAtItsEnd => new(
-                Subject.RunningBelt,
-                Severity.Attend,
-                "A take-up bolt turns hard.",
-                "An adjusting bolt of the running belt is stuck and is being freed or replaced.",
-                NoMoreTurns.HardBolt(facts)
-            ),
-            Cause.BoltsAtTheirEnd when !facts.SlipsNow => new(
+            Cause.BoltsAtTheirEnd when !facts.Slip.ShowsNow && facts.Bolts.TurnHard && !facts.Bolts.ThreadAtItsEnd =>
+                new(
+                    Subject.RunningBelt,
+                    Severity.Attend,
+                    "A take-up bolt turns hard.",
+                    "An adjusting bolt of the running belt is stuck and is being freed or replaced.",
+                    NoMoreTurns.HardBolt(facts)
+                ),
+            Cause.BoltsAtTheirEnd when !facts.Slip.ShowsNow => new(
                 Subject.RunningBelt,
                 Severity.Attend,
                 "The take-up bolts are at the end of their thread.",
@@ -172,8 +173,8 @@ internal sealed record CauseAdvice(
             ),
             Cause.DriveBeltSlack
             or Cause.DriveBeltGlazed
-                when !facts.SlipsNow
-                    && !facts.DriveBeltMended
+                when !facts.Slip.ShowsNow
+                    && !facts.Slip.DriveBeltMended
                     && facts.DriveBeltLook is not (DriveBeltLook.Glazed or DriveBeltLook.Cracked) => new(
                 Subject.DriveBelt,
                 Severity.Attend,

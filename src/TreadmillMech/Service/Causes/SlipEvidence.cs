@@ -99,17 +99,17 @@ internal static class SlipEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        if (facts.SlipTests.Count > 0)
+        if (facts.Slip.Tests.Count > 0)
         {
             // A belt that was loosened until it slips tells nothing of the belt as found.
             yield return GivesWay.Seen(
-                facts.SlipTests.Any(t => t.Slipped && t.Turns >= facts.SlipTests[0].Turns - 1e-9),
+                facts.Slip.Tests.Any(t => t.Slipped && t.Turns >= facts.Slip.Tests[0].Turns - 1e-9),
                 "It gives way under the test demand.",
                 "It does not give way under the test demand."
             );
         }
 
-        if (facts.SlipsSinceLubricant)
+        if (facts.Slip.SinceLubricant)
         {
             yield return SinceLubricant.Seen(
                 there: true,
@@ -119,7 +119,7 @@ internal static class SlipEvidence
         }
 
         if (
-            facts is { SlippedLast: true, LockedPull: { Slid: not SlidContact.Nothing } pulled }
+            facts is { Slip.SlippedLast: true, LockedPull: { Slid: not SlidContact.Nothing } pulled }
             && !facts.Used<DriveBeltAction>().Any()
         )
         {
@@ -130,7 +130,7 @@ internal static class SlipEvidence
             );
         }
 
-        if (facts.SlipAsFound.Is(out SlipLocation? found))
+        if (facts.Slip.AsFound.Is(out SlipLocation? found))
         {
             if (found.RunningBelt.Is(out Estimate<double> belt))
             {
@@ -153,7 +153,7 @@ internal static class SlipEvidence
             }
         }
 
-        foreach (SlipTrial trial in facts.Trials)
+        foreach (SlipTrial trial in facts.Slip.Trials)
         {
             yield return OfTrial(facts, trial);
         }

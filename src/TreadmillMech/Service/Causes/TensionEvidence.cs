@@ -59,7 +59,7 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.ThreadTurnsAsFound is { } thread)
+        if (facts.Bolts.ThreadTurnsAsFound is { } thread)
         {
             bool endsFirst = facts.ThreadEndsFirst;
             yield return TurnsOfThread.Read(
@@ -89,7 +89,7 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.TurnsBefore is { } before)
+        if (facts.Bolts.TurnsBefore is { } before)
         {
             yield return ManyTurnsBefore.Seen(
                 before > facts.Options.MostTurns.Value,

@@ -34,7 +34,7 @@ internal static class NoMoreTurns
         new()
         {
             Action =
-                $"Do not tighten further: there is no thread left{(facts.BoltTurnsHard ? ", and a bolt at its end turns hard" : "")}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
+                $"Do not tighten further: there is no thread left{(facts.Bolts.TurnHard ? ", and a bolt at its end turns hard" : "")}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
             Expect = "With a new belt, thread left for tightening and a test that holds.",
             StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
             EffortMinutes = 15,

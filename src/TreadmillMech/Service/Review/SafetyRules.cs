@@ -90,7 +90,7 @@ internal static class SafetyRules
             );
         }
 
-        if (There(facts, Symptom.BurntRubber) && facts.DriveBeltMended)
+        if (There(facts, Symptom.BurntRubber) && facts.Slip.DriveBeltMended)
         {
             yield return (
                 null,

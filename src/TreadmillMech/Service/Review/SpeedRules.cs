@@ -67,7 +67,8 @@ internal static class SpeedRules
     /// Whether under load a belt seems to run ahead of what drives it, by more than the errors of the speeds. Off the
     /// level the user may drive the belt, and it may; on the level no belt overtakes its pulley.
     /// </summary>
-    internal static bool RunsAhead(VisitFacts facts) => Ahead(facts, facts.SlipAsFound) || Ahead(facts, facts.SlipNow);
+    internal static bool RunsAhead(VisitFacts facts) =>
+        Ahead(facts, facts.Slip.AsFound) || Ahead(facts, facts.Slip.Now);
 
     private static bool Ahead(VisitFacts facts, Answer<SlipLocation> speeds) =>
         Si.Ratio.ToSi(facts.Visit.TestDemand.Grade) <= 0
@@ -126,9 +127,9 @@ internal static class SpeedRules
     /// mended since, the drive was at its limit, the user drove it, or the motor itself fell behind.
     /// </summary>
     private static bool LagsUnderLoad(VisitFacts facts) =>
-        facts.SlipTests.Any(static t => t.Slipped)
-        || Slipped(facts.SlipAsFound)
-        || Slipped(facts.SlipNow)
+        facts.Slip.Tests.Any(static t => t.Slipped)
+        || Slipped(facts.Slip.AsFound)
+        || Slipped(facts.Slip.Now)
         || facts
             .Used<SymptomReading>()
             .Any(static s => s is { Symptom: Symptom.ShutsOff or Symptom.BeltRunsAway, Present: true })
@@ -136,7 +137,7 @@ internal static class SpeedRules
         || Math.Abs(1 - (MotorEvidence.Drooping(facts) ?? 1)) > facts.Options.SameSpeed.Value;
 
     private static bool Slipped(Answer<SlipLocation> speeds) =>
-        speeds.Is(out SlipLocation? located) && VisitFacts.Shows(located);
+        speeds.Is(out SlipLocation? located) && SlipFacts.Shows(located);
 
     /// <summary>Display and belt read together [m/s]: by a meter, or by counted passes of the whole loop.</summary>
     private static (LoadState State, double Display, double Belt, double Relative)? Shown(
@@ -302,7 +303,7 @@ internal static class SpeedRules
             Number = error,
             Limit = facts.Options.DisplayError.InPercent(),
             For = ["Belt and display read at one time."],
-            Against = facts.SlipsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
+            Against = facts.Slip.ShowsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
             Next = new()
             {
                 Action =

@@ -182,7 +182,7 @@ internal sealed class VisitFacts
     /// </summary>
     internal bool ThreadEndsFirst =>
         Slip.ShowsNow
-        && Bolts.ThreadTurnsAsFound - Math.Max(Bolts.LeftTurns, Bolts.RightTurns) is { } left
+        && Bolts.ThreadTurnsLeft is { } left
         && left < LongestLadder
         && MarginAfter(Math.Max(0, left)).Is(out Figure? margin)
         && margin.Value + (margin.StandardUncertainty ?? 0) < 1;

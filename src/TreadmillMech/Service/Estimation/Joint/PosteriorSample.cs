@@ -218,13 +218,19 @@ internal sealed class PosteriorSample
         {
             RandomStream random = RandomStream.Of(Seed, 1)[0];
             int[] order = [.. Enumerable.Range(0, Pairs)];
-            made = found = [.. Enumerable.Range(0, directions).Select(_ => Direction(random, order))];
+            found = new double[directions][];
+            for (int j = 0; j < directions; j++)
+            {
+                found[j] = Direction(ref random, order);
+            }
+
+            made = found;
         }
 
         return found.Length == directions ? found : found[..directions];
     }
 
-    private static double[] Direction(RandomStream random, int[] order)
+    private static double[] Direction(ref RandomStream random, int[] order)
     {
         for (int i = Pairs - 1; i > 0; i--)
         {
@@ -232,7 +238,13 @@ internal sealed class PosteriorSample
             (order[i], order[other]) = (order[other], order[i]);
         }
 
-        return [.. order.Select(o => (random.Next() >> 63) == 0 ? Levels[o] : -Levels[o])];
+        double[] levels = new double[Pairs];
+        for (int i = 0; i < Pairs; i++)
+        {
+            levels[i] = (random.Next() >> 63) == 0 ? Levels[order[i]] : -Levels[order[i]];
+        }
+
+        return levels;
     }
 
     private void Weigh(int block, JointSolution solution, IReadOnlyList<VisitRow> rows, double[] uncertainty)

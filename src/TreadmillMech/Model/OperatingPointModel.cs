@@ -46,6 +46,32 @@ public static class OperatingPointModel
     {
         Unsafe.SkipInit(out output);
         ref Workings<T> work = ref Aligned.In<Workings<T>>(stackalloc byte[Aligned.Size<Workings<T>>()]);
+        BeforeSlides(in machine, in kinds, ref work, ref output);
+        SlideStage.Run(in machine, ref work, ref output);
+    }
+
+    /// <summary>The same without the slides of the belts, which stay zero: for who asks for margins, currents or powers.</summary>
+    internal static void RunWithoutSlides<T>(
+        in MachineNumbers<T> machine,
+        in MachineKinds kinds,
+        out OutputNumbers<T> output
+    )
+        where T : struct, IReal<T>
+    {
+        Unsafe.SkipInit(out output);
+        ref Workings<T> work = ref Aligned.In<Workings<T>>(stackalloc byte[Aligned.Size<Workings<T>>()]);
+        BeforeSlides(in machine, in kinds, ref work, ref output);
+        (output.BeltSlide, output.DriveBeltSlide) = (0, 0);
+    }
+
+    private static void BeforeSlides<T>(
+        in MachineNumbers<T> machine,
+        in MachineKinds kinds,
+        ref Workings<T> work,
+        ref OutputNumbers<T> output
+    )
+        where T : struct, IReal<T>
+    {
         output.NoticeBits = 0;
         LoopStage.Run(in machine, in kinds, ref work, ref output);
         GaitStage.Run(in machine, in kinds, ref work, ref output);
@@ -55,7 +81,6 @@ public static class OperatingPointModel
         HubStage.Run(in machine, in kinds, ref work, ref output);
         DriveBeltStage.Run(in machine, in kinds, ref work, ref output);
         MotorStage.Run(in machine, ref work, ref output);
-        SlideStage.Run(in machine, ref work, ref output);
     }
 
     /// <summary>Quotient of grip and demand, with a demand of nothing kept above zero.</summary>

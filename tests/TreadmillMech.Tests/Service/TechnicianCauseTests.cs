@@ -111,8 +111,8 @@ public sealed class TechnicianCauseTests
         Assert.True(Chance(both, Cause.RollerBearing) < Chance(one, Cause.RollerBearing));
     }
 
-    // A machine that shuts off under load has something wrong, though its motor is cool, its deck in order, and it keeps its mean
-    // speed.
+    // A machine that shuts off under load has something wrong, though its motor is cool, deck and supply in order, and it keeps its
+    // mean speed.
     [Fact]
     public void WhatShutsOffIsNotAllRight()
     {
@@ -120,6 +120,8 @@ public sealed class TechnicianCauseTests
             There(Symptom.ShutsOff),
             Happened.Holds,
             Happened.Pull(0.17),
+            Volts(LoadState.Unloaded, 120),
+            Volts(LoadState.Loaded, 118),
             Warm(WarmPlace.MotorCase, 20),
             Happened.SpeedsEmpty(),
             Happened.SpeedsUnder(0, 0)
@@ -156,8 +158,6 @@ public sealed class TechnicianCauseTests
     [Fact]
     public void AVoltageThatFallsIsAWeakSupplyThoughTheSpeedHolds()
     {
-        MainsVoltageReading Volts(LoadState state, double volts) =>
-            new() { State = state, Voltage = ElectricPotential.FromVolts(volts) };
         VisitSheet sheet = Visits.Review(
             Volts(LoadState.Unloaded, 230),
             Volts(LoadState.Loaded, 209),
@@ -266,6 +266,9 @@ public sealed class TechnicianCauseTests
         sheet.Causes.Single(c => c.Cause == cause).Probability;
 
     private static SymptomReading There(Symptom symptom) => new() { Symptom = symptom, Present = true };
+
+    private static MainsVoltageReading Volts(LoadState state, double volts) =>
+        new() { State = state, Voltage = ElectricPotential.FromVolts(volts) };
 
     private static TemperatureReading Warm(WarmPlace place, double kelvins) =>
         new()

@@ -57,7 +57,7 @@ internal static class MotorEvidence
     {
         Showing = new Dictionary<Cause, double>
         {
-            [Cause.ControllerLimit] = 0.8,
+            [Cause.ControllerLimit] = 0.5,
             [Cause.SupplyWeak] = 0.5,
             [Cause.MotorWeak] = 0.5,
         },

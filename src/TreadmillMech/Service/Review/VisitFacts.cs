@@ -101,17 +101,6 @@ internal sealed class VisitFacts
 
     internal List<LiftAtTurns> Lifts { get; }
 
-    /// <summary>
-    /// Whether the thread ends before the belt holds: it gives way, and with all turns that the thread has left the margin
-    /// is still below 1.
-    /// </summary>
-    internal bool ThreadEndsFirst =>
-        Slip.ShowsNow
-        && Bolts.ThreadTurnsLeft is { } left
-        && left < LongestLadder
-        && MarginAfter(Math.Max(0, left)).Is(out Figure? margin)
-        && margin.Value + (margin.StandardUncertainty ?? 0) < 1;
-
     /// <summary>Pull of the empty belt as found; null where it was not read.</summary>
     internal Force? EmptyPullAsFound => Used<PullReading>().FirstOrDefault()?.EmptyPull;
 
@@ -186,6 +175,17 @@ internal sealed class VisitFacts
         Tension.Found
             ? (leftTurns - atLiftLeft, rightTurns - atLiftRight)
             : (leftTurns + Visit.Machine.TakeUp.LeftTurns, rightTurns + Visit.Machine.TakeUp.RightTurns);
+
+    /// <summary>
+    /// Whether the thread ends before the belt holds: it gives way, and with all turns that the thread has left the margin
+    /// is still below 1.
+    /// </summary>
+    internal bool ThreadEndsFirst =>
+        Slip.ShowsNow
+        && Bolts.ThreadTurnsLeft is { } left
+        && left < LongestLadder
+        && MarginAfter(Math.Max(0, left)).Is(out Figure? margin)
+        && margin.Value + (margin.StandardUncertainty ?? 0) < 1;
 
     /// <summary>
     /// Margin with further turns on both bolts: from all readings, otherwise from the machine where everything of it is

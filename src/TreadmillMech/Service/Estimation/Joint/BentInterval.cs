@@ -13,7 +13,12 @@ namespace TreadmillMech.Service.Estimation.Joint;
 internal static class BentInterval
 {
     private const int MostTries = 14;
-    private const int PlainTries = 3;
+
+    // After so many, halving.
+    private const int SecantTries = 8;
+
+    // What a try leaves of the bracket at least, so that both of its ends move.
+    private const double LeastShare = 0.1;
 
     // Share of a standard deviation: of the held quantity, and up to which an end is good enough.
     private const double Held = 1e-3;
@@ -55,8 +60,8 @@ internal static class BentInterval
         double? End(int side)
         {
             double off = factor * spread;
-            double within = 0;
-            double beyond = double.PositiveInfinity;
+            (double Off, double Reached) within = (0, 0);
+            (double Off, double Reached)? beyond = null;
             double[] start = [.. best.Select((x, i) => x + (side * factor * path[i]))];
             for (int i = 0; i < MostTries; i++)
             {
@@ -74,15 +79,42 @@ internal static class BentInterval
                     return middle + (side * off);
                 }
 
-                (within, beyond) = reached < factor ? (off, beyond) : (within, off);
-                double straight = off * Math.Clamp(factor / Math.Max(1e-9, reached), 0.4, 2.5);
-                bool inside = straight > within && straight < beyond;
-                off = inside && i < PlainTries ? straight : 0.5 * (within + Math.Min(beyond, 2 * off));
-                start = reached < factor ? there : start;
+                if (reached < factor)
+                {
+                    within = (off, reached);
+                }
+                else
+                {
+                    beyond = (off, reached);
+                }
+
+                // The path from the best point bends little between two tries.
+                double next = Next(within, beyond, factor, halve: i >= SecantTries);
+                start = [.. best.Select((x, k) => x + (next / off * (there[k] - x)))];
+                off = next;
             }
 
             return null;
         }
+    }
+
+    /// <summary>Where to try next: along the chord of what was reached, and further out as long as no try lies beyond.</summary>
+    private static double Next(
+        (double Off, double Reached) within,
+        (double Off, double Reached)? beyond,
+        double factor,
+        bool halve
+    )
+    {
+        if (beyond is not { } outer)
+        {
+            return within.Off * Math.Clamp(factor / Math.Max(1e-9, within.Reached), 1.05, 2.5);
+        }
+
+        double share = halve
+            ? 0.5
+            : Math.Clamp((factor - within.Reached) / (outer.Reached - within.Reached), LeastShare, 1 - LeastShare);
+        return within.Off + (share * (outer.Off - within.Off));
     }
 
     private static JointFit.RowPoint Value(HeldRow row, JointSolution solution, double[] point) =>

@@ -3,7 +3,7 @@ using TreadmillMech.Numbers;
 
 namespace TreadmillMech.Service.Estimation.Joint;
 
-/// <summary>The operating point of one reading, by the unknowns that it rests on.</summary>
+/// <summary>The operating point of one reading, by the unknowns that it rests on; slides are not asked for.</summary>
 internal sealed class ModelCase
 {
     private readonly MachineNumbers<Dual<Lanes>> numbers;
@@ -39,7 +39,7 @@ internal sealed class ModelCase
             fields[places[i]] = at[i];
         }
 
-        OperatingPointModel.Run(in x, in kinds, out OutputNumbers<T> point);
+        OperatingPointModel.RunWithoutSlides(in x, in kinds, out OutputNumbers<T> point);
         return point;
     }
 }

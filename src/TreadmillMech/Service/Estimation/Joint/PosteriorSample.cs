@@ -43,6 +43,8 @@ internal sealed class PosteriorSample
         .. Enumerable.Range(0, Pairs).Select(static i => Normal.InvCDF(0, 1, 0.5 + ((i + 0.5) / Points))),
     ];
 
+    private static double[][] made = [];
+
     // By unknown: where each point lies, from the middle.
     private readonly double[][] off;
     private readonly Lanes[][] natural;
@@ -168,38 +170,69 @@ internal sealed class PosteriorSample
     /// <summary>The points, and the logarithm of what they weigh against the normal distribution of the estimate.</summary>
     private void Spread(Matrix<double> directions)
     {
-        RandomStream random = RandomStream.Of(Seed, 1)[0];
-        int[] order = [.. Enumerable.Range(0, Pairs)];
-        for (int j = 0; j < directions.ColumnCount; j++)
+        double[][] levels = LevelsOf(directions.ColumnCount);
+        for (int j = 0; j < levels.Length; j++)
         {
             double factor = j < FarDirections ? Far : Wide;
-            for (int i = Pairs - 1; i > 0; i--)
+            ReadOnlySpan<double> level = levels[j];
+            Span<double> weight = weights.AsSpan(0, Pairs);
+            Span<double> even = straight.AsSpan(0, Pairs);
+            for (int i = 0; i < Pairs; i += Lanes.Count)
             {
-                int other = (int)(random.Next() % (ulong)(i + 1));
-                (order[i], order[other]) = (order[other], order[i]);
+                Lanes here = new(level.Slice(i, Lanes.Count));
+                Lanes square = 0.5 * here * here;
+                Plus(weight[i..], square);
+                Plus(even[i..], square * (1 - (factor * factor)));
             }
 
-            for (int i = 0; i < Pairs; i++)
+            for (int k = 0; k < off.Length; k++)
             {
-                double level = (random.Next() >> 63) == 0 ? Levels[order[i]] : -Levels[order[i]];
-                double square = 0.5 * level * level;
-                weights[i] += square;
-                straight[i] += square * (1 - (factor * factor));
-                for (int k = 0; k < off.Length; k++)
+                double along = factor * directions.At(k, j);
+                Span<double> moved = off[k].AsSpan(0, Pairs);
+                for (int i = 0; i < Pairs; i += Lanes.Count)
                 {
-                    off[k][i] += factor * directions[k, j] * level;
+                    Plus(moved[i..], along * new Lanes(level.Slice(i, Lanes.Count)));
                 }
             }
         }
 
-        for (int i = 0; i < Pairs; i++)
+        weights.AsSpan(0, Pairs).CopyTo(weights.AsSpan(Pairs));
+        straight.AsSpan(0, Pairs).CopyTo(straight.AsSpan(Pairs));
+        foreach (double[] moved in off)
         {
-            (weights[Pairs + i], straight[Pairs + i]) = (weights[i], straight[i]);
-            foreach (double[] moved in off)
+            for (int i = 0; i < Pairs; i++)
             {
                 moved[Pairs + i] = -moved[i];
             }
         }
+    }
+
+    private static void Plus(Span<double> sums, Lanes more) =>
+        (new Lanes(sums[..Lanes.Count]) + more).Vector.CopyTo(sums);
+
+    /// <summary>Where the points lie in so many directions; the same numbers for every visit, made once.</summary>
+    private static double[][] LevelsOf(int directions)
+    {
+        double[][] found = made;
+        if (found.Length < directions)
+        {
+            RandomStream random = RandomStream.Of(Seed, 1)[0];
+            int[] order = [.. Enumerable.Range(0, Pairs)];
+            made = found = [.. Enumerable.Range(0, directions).Select(_ => Direction(random, order))];
+        }
+
+        return found.Length == directions ? found : found[..directions];
+    }
+
+    private static double[] Direction(RandomStream random, int[] order)
+    {
+        for (int i = Pairs - 1; i > 0; i--)
+        {
+            int other = (int)(random.Next() % (ulong)(i + 1));
+            (order[i], order[other]) = (order[other], order[i]);
+        }
+
+        return [.. order.Select(o => (random.Next() >> 63) == 0 ? Levels[o] : -Levels[o])];
     }
 
     private void Weigh(int block, JointSolution solution, IReadOnlyList<VisitRow> rows, double[] uncertainty)
@@ -256,31 +289,28 @@ internal sealed class PosteriorSample
         double[] sorted = [.. values];
         double[] shares = [.. weights];
         Array.Sort(sorted, shares);
-        double lower = FromBelow(sorted, shares, tail);
-        Array.Reverse(sorted);
-        Array.Reverse(shares);
-        return (lower, FromBelow(sorted, shares, tail));
+        return (Within(sorted, shares, tail, 0, 1), Within(sorted, shares, tail, sorted.Length - 1, -1));
     }
 
-    /// <summary>The value with so much weight before it, each point's own counted half.</summary>
-    private static double FromBelow(double[] sorted, double[] shares, double tail)
+    /// <summary>The value with so much weight before it, seen from an end, each point's own counted half.</summary>
+    private static double Within(double[] sorted, double[] shares, double tail, int first, int step)
     {
         double sum = 0;
         double before = 0;
-        for (int i = 0; i < sorted.Length; i++)
+        for (int n = 0, i = first; n < sorted.Length; n++, i += step)
         {
             double here = sum + (0.5 * shares[i]);
             if (here >= tail)
             {
-                return i == 0
-                    ? sorted[0]
-                    : sorted[i - 1] + ((sorted[i] - sorted[i - 1]) * (tail - before) / (here - before));
+                return n == 0
+                    ? sorted[i]
+                    : sorted[i - step] + ((sorted[i] - sorted[i - step]) * (tail - before) / (here - before));
             }
 
             sum += shares[i];
             before = here;
         }
 
-        return sorted[^1];
+        return sorted[first + (step * (sorted.Length - 1))];
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using MathNet.Numerics.LinearAlgebra;
 using TreadmillMech.Laws;
 using TreadmillMech.Numbers;
@@ -13,6 +14,10 @@ internal sealed class QuantityTable
     private readonly Answer<(double Value, string Unit, Vector<double> Gradient)>[] found;
     private readonly Answer<Estimate<double>>[] told;
     private readonly Lazy<(double Below, double Above)>[] reach;
+    private readonly ConcurrentDictionary<
+        (VisitQuantity Quantity, double Turns),
+        (double Below, double Above)
+    > atTurns = [];
 
     internal QuantityTable(VisitRows rows, JointSolution solution, double observedShare)
     {
@@ -40,31 +45,65 @@ internal sealed class QuantityTable
 
     /// <summary>The same of the margin of the running belt with further turns on both bolts.</summary>
     internal (double Lower, double Upper) MarginEndsAfter(double turns) =>
-        EndsAfter(VisitQuantity.BeltMargin, MarginAfter(turns).Value, MarginRowAfter(turns), turns);
+        EndsAfter(VisitQuantity.BeltMargin, MarginAfter, MarginRowAfter, turns);
 
     /// <summary>The same of the strand tension at rest.</summary>
     internal (double Lower, double Upper) TensionEndsAfter(double turns) =>
-        EndsAfter(VisitQuantity.RestTensionNow, TensionAfter(turns).Value, TensionRowAfter(turns), turns);
+        EndsAfter(VisitQuantity.RestTensionNow, TensionAfter, TensionRowAfter, turns);
 
     /// <summary>
-    /// From the sample; without one a quantity bends with further turns as it does now, since the same readings bound it.
+    /// From the sample, at whole turns; between two of them the ends move evenly, measured in standard uncertainties.
+    /// Without a sample a quantity bends with further turns as it does now, since the same readings bound it.
     /// </summary>
     private (double Lower, double Upper) EndsAfter(
         VisitQuantity quantity,
-        Estimate<double> there,
-        VisitRow row,
+        Func<double, Answer<Estimate<double>>> after,
+        Func<double, VisitRow> row,
         double turns
     )
     {
-        if (turns != 0 && solution.Sample is { } sample)
+        Estimate<double> there = after(turns).Value;
+        double spread = Relative(there);
+        (double Below, double Above) InSpreads(double whole)
         {
-            return Ends(there, Reach(sample, row, there));
+            Estimate<double> at = after(whole).Value;
+            (double below, double above) =
+                whole == 0 ? reach[(int)quantity].Value : Reach(solution.Sample!, row(whole), at);
+            return Relative(at) > 0 ? (below / Relative(at), above / Relative(at)) : (0, 0);
         }
 
-        Estimate<double> now = Told(quantity).Value;
-        (double below, double above) = reach[(int)quantity].Value;
-        double scale = Relative(now) > 0 ? Relative(there) / Relative(now) : 1;
-        return Ends(there, (scale * below, scale * above));
+        (double Below, double Above) At(double whole)
+        {
+            if (!atTurns.TryGetValue((quantity, whole), out (double Below, double Above) found))
+            {
+                atTurns[(quantity, whole)] = found = InSpreads(whole);
+            }
+
+            return found;
+        }
+
+        (double lower, double upper) = (Math.Floor(turns), Math.Ceiling(turns));
+        if (turns == 0 || solution.Sample is null)
+        {
+            (double below, double above) = At(0);
+            return Ends(there, (spread * below, spread * above));
+        }
+
+        if (!after(lower).Found || !after(upper).Found)
+        {
+            return Ends(there, Reach(solution.Sample, row(turns), there));
+        }
+
+        double share = turns - lower;
+        (double Below, double Above) left = At(lower);
+        (double Below, double Above) right = At(upper);
+        return Ends(
+            there,
+            (
+                spread * (left.Below + (share * (right.Below - left.Below))),
+                spread * (left.Above + (share * (right.Above - left.Above)))
+            )
+        );
     }
 
     private static double Relative(Estimate<double> of) => of.StandardUncertainty / of.Value;

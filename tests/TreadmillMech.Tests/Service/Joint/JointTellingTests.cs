@@ -1,5 +1,4 @@
 using TreadmillMech.Service;
-using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
 using UnitsNet;

@@ -127,7 +127,22 @@ internal static class Program
         }
 
         Comparison comparison = Comparison.Of(then, now);
-        output.Write(request.Json ? CompareJson.Of(comparison) : CompareText.Of(comparison));
+        if (request.Html is { } page)
+        {
+            string trouble = request.Files.Any(file => SameFile(page, file))
+                ? $"{FileProblem.Printable(page)}: found a visit file itself; expected another name for the page."
+                : WholeFile.Write(page, ComparePage.Of(comparison));
+            if (trouble.Length > 0)
+            {
+                return Refuse(errors, trouble);
+            }
+        }
+
+        output.Write(
+            request.Json ? CompareJson.Of(comparison)
+            : request.Html is { } written ? $"Page written: {FileProblem.Printable(written)}\n"
+            : CompareText.Of(comparison)
+        );
         return Done;
     }
 

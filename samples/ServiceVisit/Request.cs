@@ -12,7 +12,7 @@ namespace TreadmillMech.Samples.ServiceVisit;
 internal sealed record Request(IReadOnlyList<string> Files, bool Compare, bool Json, string? Html, bool Help, bool List)
 {
     internal const string Expected =
-        "Expected: [VISIT] [--json] [--html FILE], compare VISIT VISIT [--json], --list, or --help.";
+        "Expected: [VISIT] [--json] [--html FILE], compare VISIT VISIT [--json] [--html FILE], --list, or --help.";
 
     private const string CompareWord = "compare";
 
@@ -59,8 +59,6 @@ internal sealed record Request(IReadOnlyList<string> Files, bool Compare, bool J
     private static string Mistake(Request asked) =>
         asked.Help || asked.List ? ""
         : asked.Compare && asked.Files.Count != 2 ? "Found compare without two visits."
-        : asked.Compare && asked.Html is not null
-            ? "Found compare with --html; a comparison is printed as text or with --json."
         : !asked.Compare && asked.Files.Count > 1
             ? "Found more than one visit; one is reviewed at a time, and compare takes two."
         : "";

@@ -27,7 +27,7 @@ internal static class LoadChart
                     )),
             ],
             "Motor current against belt speed",
-            "A",
+            "current, A",
             demand =>
                 sheet.MachineAsLeft.At(demand).MeanCurrent.Is(out ElectricCurrent current) ? current.Amperes : null
         );
@@ -46,7 +46,7 @@ internal static class LoadChart
                     )),
             ],
             "Power from the mains against belt speed",
-            "W",
+            "power, W",
             demand => sheet.MachineAsLeft.At(demand).MainsPower.Is(out Power power) ? (double)power.Watts : null
         );
 

@@ -18,8 +18,9 @@ internal static class CompareJson
             json.WriteString("machine", comparison.Second.MachineName);
             Visit(json, "then", comparison.First, comparison.Then);
             Visit(json, "now", comparison.Second, comparison.Now);
+            json.WriteFinite("daysBetween", comparison.DaysBetween);
             json.WriteFinite("turnsBetween", comparison.TurnsBetween);
-            json.WriteList("changes", comparison.Changes, WriteChange);
+            json.WriteList("changes", comparison.Changes, (writer, change) => WriteChange(writer, comparison, change));
             json.WriteList("newFindings", comparison.New, SheetParts.WriteFinding);
             json.WriteList("goneFindings", comparison.Gone, SheetParts.WriteFinding);
             json.WriteString("makerFirst", comparison.Now.MakerFirst);
@@ -43,7 +44,7 @@ internal static class CompareJson
         json.WriteEndObject();
     }
 
-    private static void WriteChange(Utf8JsonWriter json, Change change)
+    private static void WriteChange(Utf8JsonWriter json, Comparison comparison, Change change)
     {
         json.WriteStartObject();
         json.WriteString("name", change.Name);
@@ -51,6 +52,7 @@ internal static class CompareJson
         json.WriteFigure("asFoundNow", change.Found);
         json.WriteFigure("asLeftNow", change.Left);
         json.WriteFigure("change", change.Difference);
+        json.WriteFigure("changeInAYear", comparison.InAYear(change));
         json.WriteString("meaning", Words.Camel(change.Trend.ToString()));
         json.WriteString("why", change.Why);
         json.WriteEndObject();

@@ -16,9 +16,10 @@ internal static class CompareText
         page.Heading("Verdicts");
         Verdict(page, "then", comparison.First, comparison.Then);
         Verdict(page, "now", comparison.Second, comparison.Now);
+        page.Paragraph(comparison.Apart, 2);
         Readings(page, comparison.Changes);
-        List(page, "Got worse", comparison.Changes, Trend.Worse);
-        List(page, "Got better", comparison.Changes, Trend.Better);
+        List(page, "Got worse", comparison, Trend.Worse);
+        List(page, "Got better", comparison, Trend.Better);
         page.Heading("Findings");
         Findings(page, "new:  ", comparison.New);
         Findings(page, "gone: ", comparison.Gone);
@@ -29,18 +30,16 @@ internal static class CompareText
 
         page.Heading("Turns of the take-up bolts");
         page.Paragraph(Given(comparison.First), 2, "at the first visit:   ");
-        page.Paragraph(
-            comparison.TurnsBetween is { } turns
-                ? BudgetText.Turns(turns)
-                : "not known: one of the files does not state earlierTurns",
-            2,
-            "between the visits:   "
-        );
+        page.Paragraph(Between(comparison), 2, "between the visits:   ");
         page.Paragraph(Given(comparison.Second), 2, "at the second visit:  ");
         page.Blank();
         page.Paragraph(comparison.Now.MakerFirst);
         return page.ToString();
     }
+
+    internal const string HowToRead =
+        "The change is what happened between the visits: as found now less as left then. It counts where it is more "
+        + "than twice its standard uncertainty.";
 
     /// <summary>What a change means, in words.</summary>
     internal static string Meaning(Change change) =>
@@ -53,7 +52,16 @@ internal static class CompareText
             _ => change.Why,
         };
 
-    private static string Given(VisitFile document) =>
+    internal static string Between(Comparison comparison) =>
+        comparison.TurnsBetween is { } turns
+            ? BudgetText.Turns(turns)
+            : "not known: one of the files does not state earlierTurns";
+
+    /// <summary>A finding in one line.</summary>
+    internal static string Told(Finding finding) =>
+        $"{Words.Of(finding.Subject)} ({Words.Of(finding.Severity)}): {finding.Statement}";
+
+    internal static string Given(VisitFile document) =>
         BudgetText.Turns(BoltTurns.By(TurnedBy.Technician, document.Visit));
 
     private static void Verdict(Page page, string when, VisitFile document, VisitSheet sheet)
@@ -66,11 +74,7 @@ internal static class CompareText
     {
         ReadOnlySpan<int> widths = [27, 14, 14, 14, 17];
         page.Heading("Readings");
-        page.Paragraph(
-            "The change is what happened between the visits: as found now less as left then. It counts where it is more "
-                + "than twice its standard uncertainty.",
-            2
-        );
+        page.Paragraph(HowToRead, 2);
         page.Blank();
         page.Row(widths, "", "as left then", "as found now", "change", "meaning");
         foreach (Change change in changes)
@@ -91,26 +95,30 @@ internal static class CompareText
         }
     }
 
-    private static void List(Page page, string heading, ImmutableArray<Change> changes, Trend trend)
+    private static void List(Page page, string heading, Comparison comparison, Trend trend)
     {
         page.Heading(heading);
-        page.List(
-            changes
-                .Where(change => change.Trend == trend)
-                .Select(static change =>
-                    $"{change.Name}: {change.Then}, now {change.Found}"
-                    + (change.Left is { } left && left != change.Found ? $", left at {left}" : "")
-                    + "."
-                ),
-            "Nothing beyond the noise of the readings."
-        );
+        page.List(Sentences(comparison, trend), Nothing);
     }
+
+    internal const string Nothing = "Nothing beyond the noise of the readings.";
+
+    /// <summary>What went one way, each in a sentence, with its pace where the visits lie far enough apart.</summary>
+    internal static IEnumerable<string> Sentences(Comparison comparison, Trend trend) =>
+        comparison
+            .Changes.Where(change => change.Trend == trend)
+            .Select(change =>
+                $"{change.Name}: {change.Then}, now {change.Found}"
+                + (change.Left is { } left && left != change.Found ? $", left at {left}" : "")
+                + (comparison.InAYear(change) is { } pace ? $"; at this pace {pace} in a year" : "")
+                + "."
+            );
 
     private static void Findings(Page page, string mark, ImmutableArray<Finding> findings)
     {
         foreach (Finding finding in findings)
         {
-            page.Paragraph($"{Words.Of(finding.Subject)} ({Words.Of(finding.Severity)}): {finding.Statement}", 2, mark);
+            page.Paragraph(Told(finding), 2, mark);
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TreadmillMech.Json;
 using TreadmillMech.Samples.ServiceVisit.Sheet;
 using TreadmillMech.Service;
@@ -20,6 +21,9 @@ internal sealed record Comparison
 
     /// <summary>Turns given between the visits; null where the files do not tell.</summary>
     public required double? TurnsBetween { get; init; }
+
+    /// <summary>Days between the visits; null where one of the files does not state its day.</summary>
+    public required int? DaysBetween { get; init; }
 
     /// <summary>Findings of the first visit that the second does not have.</summary>
     public required ImmutableArray<Finding> Gone { get; init; }
@@ -49,6 +53,8 @@ internal sealed record Comparison
                     }),
             ],
             TurnsBetween = BoltTurns.Between(first.Visit, second.Visit),
+            DaysBetween =
+                first.Visit.Day is { } before && second.Visit.Day is { } day ? day.DayNumber - before.DayNumber : null,
             Gone = Only(then, now),
             New = Only(now, then),
         };
@@ -82,4 +88,31 @@ internal sealed record Comparison
     }
 
     private static bool Near(double a, double b, double share) => Math.Abs(a - b) <= share * Math.Max(a, b);
+
+    /// <summary>Days from which a change is worth the word "in a year": over less it is mostly chance.</summary>
+    private const int LeastDaysOfATrend = 60;
+
+    /// <summary>A change beyond the noise as it would be in a year at this pace; null where that is not worth telling.</summary>
+    internal Figure? InAYear(Change change) =>
+        DaysBetween is { } days and >= LeastDaysOfATrend
+        && change is { Trend: Trend.Worse or Trend.Better, Difference: { } difference }
+            ? difference with
+            {
+                Name = "change in a year",
+                Value = difference.Value * DaysOfAYear / days,
+                StandardUncertainty = difference.StandardUncertainty * DaysOfAYear / days,
+            }
+            : null;
+
+    /// <summary>How far apart the visits are, in words.</summary>
+    internal string Apart =>
+        DaysBetween switch
+        {
+            null => "Not known how far apart: one of the files does not state its day.",
+            0 => "Both files are of one day: see that they are not one visit.",
+            1 => "One day apart.",
+            { } days => string.Create(CultureInfo.InvariantCulture, $"{days} days apart."),
+        };
+
+    private const double DaysOfAYear = 365.25;
 }

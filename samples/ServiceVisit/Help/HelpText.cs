@@ -14,7 +14,10 @@ internal static class HelpText
             page.Paragraph("Reads the file of a service visit to a motorised running machine and prints its sheet.");
             page.Heading("Use");
             page.Paragraph("dotnet run --project samples/ServiceVisit -- [VISIT] [--json] [--html FILE]", 2);
-            page.Paragraph("dotnet run --project samples/ServiceVisit -- compare VISIT VISIT [--json]", 2);
+            page.Paragraph(
+                "dotnet run --project samples/ServiceVisit -- compare VISIT VISIT [--json] [--html FILE]",
+                2
+            );
             page.Paragraph(
                 "VISIT is a visit file, or the name of a bundled visit; --list names those. Without VISIT: the bundled "
                     + "visit to a machine that slips under a heavy user.",

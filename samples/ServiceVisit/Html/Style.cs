@@ -20,6 +20,7 @@ internal static class Style
         .verdict b{display:block;font-size:1.3rem;text-transform:uppercase;letter-spacing:.03em}
         .out{border-width:6px;border-style:double}
         .restrict{border-style:dashed}
+        .unread{border-style:dotted}
         dl.rows{display:grid;grid-template-columns:max-content 1fr;gap:.15rem .8rem}
         dl.rows dt{color:#444;grid-column:1}
         dl.rows dd{margin:0;grid-column:2}

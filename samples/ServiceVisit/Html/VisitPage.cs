@@ -13,7 +13,7 @@ internal static class VisitPage
         Markup page = new();
         page.Raw("<!DOCTYPE html>\n");
         page.Open("html", ("lang", "en"));
-        Head(page, document.MachineName);
+        Head(page, $"Service visit: {document.MachineName}");
         page.Open("body").Open("main");
         page.Open("header");
         page.Element("h1", document.MachineName);
@@ -38,13 +38,14 @@ internal static class VisitPage
         string frame = verdict switch
         {
             Service.Verdict.Use => "verdict",
+            Service.Verdict.NotEnoughRead => "verdict unread",
             Service.Verdict.Restrict => "verdict restrict",
             _ => "verdict out",
         };
         page.Open("div", ("class", frame)).Element("b", Words.Of(verdict)).Text(text).Close();
     }
 
-    private static void Head(Markup page, string machine)
+    internal static void Head(Markup page, string title)
     {
         page.Open("head");
         page.Shape("meta", ("charset", "utf-8"));
@@ -56,7 +57,7 @@ internal static class VisitPage
             ("http-equiv", "Content-Security-Policy"),
             ("content", "default-src 'none'; style-src 'unsafe-inline'; img-src data:")
         );
-        page.Element("title", $"Service visit: {machine}");
+        page.Element("title", title);
         page.Shape("link", ("rel", "icon"), ("href", "data:,"));
         page.Raw($"<style>\n{Style.Sheet}\n</style>\n");
         page.Close();

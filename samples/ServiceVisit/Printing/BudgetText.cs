@@ -23,7 +23,10 @@ internal static class BudgetText
             ("Turns used at this visit", $"{Turns(budget.TurnsThisVisit)} of at most {budget.MostTurns}"),
             ("Turns at earlier visits", budget.EarlierTurns is { } turns ? Turns(turns) : "not known"),
             ("Turns left", $"{Count(budget.TurnsLeft)}, limited by {budget.LimitedBy}"),
-            ("Thread left", budget.ThreadTurnsLeft is { } thread ? Count(thread) : "not known: not measured"),
+            (
+                "Thread left",
+                budget.ThreadTurnsLeft is { } thread ? Count(Math.Floor(10 * thread) / 10) : "not known: not measured"
+            ),
             ("Elongation by this visit", budget.StrainAdded.ToString()),
             ("Strand tension now", Text(budget.Tension)),
         ];

@@ -15,6 +15,7 @@ internal static class Words
         verdict switch
         {
             Verdict.Use => "use",
+            Verdict.NotEnoughRead => "not enough read",
             Verdict.Restrict => "restrict",
             _ => "out of service",
         };
@@ -38,6 +39,7 @@ internal static class Words
             Subject.Tracking => "tracking",
             Subject.Motor => "motor",
             Subject.Supply => "supply",
+            Subject.Fitness => "fitness for use",
             Subject.User => "user",
             Subject.Speed => "speed",
             _ => "readings",

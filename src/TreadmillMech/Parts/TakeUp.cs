@@ -31,8 +31,11 @@ public sealed partial record TakeUp
         init => field = (int)Guard.Within(value, Si.One, 1, 2);
     } = 2;
 
-    /// <summary>Whether turning clockwise tightens. True on most machines; look at yours.</summary>
-    public bool ClockwiseTightens { get; init; } = true;
+    /// <summary>
+    /// Whether turning clockwise tightens, seen from where the bolt's head is; null where nobody looked. It does on most
+    /// machines.
+    /// </summary>
+    public bool? ClockwiseTightens { get; init; }
 
     /// <summary>Distance between the bolts across the belt, 0.2 m to 1.5 m; null where not measured.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The distance is outside the range.</exception>

@@ -32,4 +32,7 @@ public enum Subject
 
     /// <summary>A reading that cannot be right or was not usable.</summary>
     Readings,
+
+    /// <summary>What was not read or tried yet, and must be before the machine may be called fit for use.</summary>
+    Fitness,
 }

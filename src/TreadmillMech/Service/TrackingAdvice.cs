@@ -47,7 +47,7 @@ public sealed record TrackingAdvice(Side Side, bool Tighten, double FirstTurns, 
         }
 
         LoopGeometry loop = new(machine);
-        double drift = Si.Length.ToSi(reading.DriftToRight) / (reading.Passes * loop.Length);
+        double drift = reading.ForEachPass / loop.Length;
         double driftPerTurn = TrackingLaws.StringDrift<Real>(
             TakeUpLaws.Skew<Real>(loop.Numbers.ThreadLead, 0, loop.Numbers.BoltAngle, Si.Length.ToSi(spacing)),
             loop.Numbers.CentreDistance,

@@ -6,6 +6,9 @@ public enum Verdict
     /// <summary>It may be used.</summary>
     Use = 0,
 
+    /// <summary>Nothing speaks against use, and nothing that was read speaks for it: nobody tried whether a belt gives way.</summary>
+    NotEnoughRead,
+
     /// <summary>It may be used only within the limit that the sheet gives.</summary>
     Restrict,
 

@@ -289,6 +289,14 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.5, 1);
     } = new("share of the current limit", 0.95, "", Practice);
 
+    /// <summary>Share of the controller's current limit above which a current was misread: no controller lets it through.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 10.</exception>
+    public Threshold MostOfLimit
+    {
+        get;
+        init => field = Checked(value, "", 1, 10);
+    } = new("share of the current limit that cannot be", 1.5, "", Practice);
+
     /// <summary>Relative standard uncertainty of the slowing in a coast-down.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 0.5.</exception>
     public Threshold CoastDown

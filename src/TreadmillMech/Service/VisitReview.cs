@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TreadmillMech.Service.Causes;
+using TreadmillMech.Service.Events;
 using TreadmillMech.Service.Intervals;
 using TreadmillMech.Service.Review;
 
@@ -22,7 +23,7 @@ public static class VisitReview
         VisitFacts facts = new(visit, options ?? VisitOptions.Default);
         TensionBudget budget = BudgetOf.Facts(facts);
         ImmutableArray<RankedCause> causes = CauseRanking.Of(facts);
-        (Cause? Settles, Finding Finding)[] dangers = [.. SafetyRules.Of(facts)];
+        (Cause? Settles, Finding Finding)[] dangers = [.. SafetyRules.Of(facts, causes)];
         HashSet<Cause> settled = [.. dangers.Select(static d => d.Settles).OfType<Cause>()];
         Finding[] found =
         [
@@ -33,18 +34,21 @@ public static class VisitReview
                     .Concat(RollerRules.Of(facts))
                     .Concat(SlipRules.Of(facts, budget, causes))
                     .Concat(DeckRules.Of(facts))
-                    .Concat(TrackingRules.Of(facts, budget.TurnsLeft, causes))
+                    .Concat(TrackingRules.Of(facts, budget, causes))
                     .Concat(SpeedRules.Of(facts))
                     .Concat(CauseRules.Of(facts, causes, settled))
                     .Concat(ReadingRules.Of(facts))
             ),
         ];
         ReadingProposal[] proposals = [.. Proposals.Of(facts, causes)];
+        if (found.All(static f => f.Next is null) && ReadNext.Of(facts, causes, proposals) is { } read)
+        {
+            found = [.. found, read];
+        }
+
+        Verdict verdict = Judge(found, facts);
         ImmutableArray<Finding> findings =
-            found.All(static f => f.Next is null) && ReadNext.Of(facts, causes, proposals) is { } read
-                ? [.. found, read]
-                : [.. found];
-        Verdict verdict = Judge(findings);
+            verdict == Verdict.NotEnoughRead ? [.. found, .. NotRead.Of(facts)] : [.. found];
         ImmutableArray<ReadingProposal> oneMore =
         [
             .. proposals.Where(p => verdict != Verdict.OutOfService || Unplugged(p)),
@@ -73,7 +77,7 @@ public static class VisitReview
             MakerFirst = Cautions.MakerFirst,
             OneMoreReading = oneMore,
             Notices = [.. facts.Point.NoticeTexts.Select(n => n.ToString())],
-            OwnerPage = [.. OwnerPage.Of(verdict, findings, facts.SlipJudged)],
+            OwnerPage = [.. OwnerPage.Of(verdict, findings)],
         };
     }
 
@@ -100,21 +104,24 @@ public static class VisitReview
     private static bool Unplugged(ReadingProposal proposal) =>
         proposal.Reading.Contains("machine unplugged", StringComparison.OrdinalIgnoreCase);
 
-    private static Verdict Judge(ImmutableArray<Finding> findings) =>
-        findings.Length == 0
-            ? Verdict.Use
-            : findings[0].Severity switch
-            {
-                Severity.OutOfService => Verdict.OutOfService,
-                Severity.Restrict => Verdict.Restrict,
-                _ => Verdict.Use,
-            };
+    /// <summary>The gravest finding decides; where none is grave, a machine is fit only if somebody tried it.</summary>
+    private static Verdict Judge(Finding[] findings, VisitFacts facts) =>
+        findings.Select(static f => f.Severity).DefaultIfEmpty().Max() switch
+        {
+            Severity.OutOfService => Verdict.OutOfService,
+            Severity.Restrict => Verdict.Restrict,
+            _ => facts.Slip.Judged && !NotRead.UntriedSinceWork(facts) ? Verdict.Use : Verdict.NotEnoughRead,
+        };
 
     private static string Text(Verdict verdict, ImmutableArray<Finding> findings, VisitFacts facts) =>
         verdict switch
         {
-            Verdict.Use when !facts.SlipJudged =>
-                $"Nothing read speaks against use within {facts.Say.Plate}; slip was not tested at this visit.",
+            Verdict.NotEnoughRead when !facts.Used<Reading>().Any() =>
+                "Nothing was read at this visit and slip was not tested: it does not tell whether the machine may be used.",
+            Verdict.NotEnoughRead when facts.Slip.Judged =>
+                $"Not enough was read to say that it may be used: slip was not tested since the last work on belts or rollers. Nothing read speaks against use within {facts.Say.Plate}.",
+            Verdict.NotEnoughRead =>
+                $"Not enough was read to say that it may be used: slip was not tested at this visit. Nothing read speaks against use within {facts.Say.Plate}.",
             Verdict.Use when findings.Any(f => f.Severity == Severity.Attend) =>
                 $"May be used within {facts.Say.Plate}; the steps below are due.",
             Verdict.Use => $"May be used within {facts.Say.Plate}.",

@@ -153,7 +153,7 @@ public sealed class HandMadeVisitTests
     public void AnAlternatingClampOnTheMotorIsNamedAndReadAgain()
     {
         VisitSheet sheet = First(
-            Verdict.Use,
+            Verdict.NotEnoughRead,
             "Read again, as said beside it: motor current",
             Happened.Motor(LoadState.Loaded, 6) with
             {
@@ -166,7 +166,7 @@ public sealed class HandMadeVisitTests
     [Fact]
     public void LoadedBelowUnloadedIsNamedAndReadAgain() =>
         First(
-            Verdict.Use,
+            Verdict.NotEnoughRead,
             "Read again, as said beside it: motor current",
             Happened.Motor(LoadState.Unloaded, 5),
             Happened.Motor(LoadState.Loaded, 3)

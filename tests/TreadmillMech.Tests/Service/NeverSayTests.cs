@@ -180,9 +180,16 @@ public sealed partial class NeverSayTests
         {
             Severity.OutOfService => Verdict.OutOfService,
             Severity.Restrict => Verdict.Restrict,
+            _ when sheet.Verdict == Verdict.NotEnoughRead => Verdict.NotEnoughRead,
             _ => Verdict.Use,
         };
         Assert.Equal(gravest, sheet.Verdict);
+
+        // Nobody declares fit what nobody tried: a test under load, or speeds under load beside unloaded ones.
+        bool tried = random.Visit.Events.Any(static e =>
+            e is SlipTestReading or SpeedReading { State: LoadState.Loaded }
+        );
+        Assert.True(tried || sheet.Verdict != Verdict.Use);
     }
 
     private static void WithoutAStiffnessNoTurnIsGivenInNewtons(RandomVisit random, VisitSheet sheet)

@@ -284,7 +284,130 @@ public sealed class TechnicianVisitTests
     {
         VisitSheet squeal = Visits.Review(There(Symptom.HighSqueal));
         Visits.Says("look at the drive belt's ribs", squeal.NextSteps[0].Action);
-        Assert.Empty(Visits.Review().NextSteps);
+    }
+
+    // Nobody hands over a machine that no one tried; what stands still is looked at before it runs, and it runs before
+    // somebody steps on.
+    [Fact]
+    public void WhatNobodyTriedIsNotDeclaredFit()
+    {
+        foreach (
+            VisitEvent[] read in (VisitEvent[][])
+                [
+                    [],
+                    [Happened.Watts(LoadState.Loaded, 700)],
+                ]
+        )
+        {
+            VisitSheet sheet = Visits.Review(read);
+            Assert.Equal(Verdict.NotEnoughRead, sheet.Verdict);
+            Visits.Says("does not tell|Not enough was read".Split('|')[Math.Min(read.Length, 1)], sheet.VerdictText);
+            string[] fit = [.. sheet.Findings.Where(f => f.Subject == Subject.Fitness).Select(f => f.Next!.Action)];
+            Visits.Says("Machine unplugged: a dry white cloth", fit[0]);
+            Visits.Says("Run it empty", fit[1]);
+            Visits.Says("One slip test", fit[2]);
+            Assert.DoesNotContain("may be used", sheet.OwnerPage[0], StringComparison.Ordinal);
+        }
+
+        Assert.Equal(Verdict.Use, Visits.Review(Happened.Holds).Verdict);
+    }
+
+    [Fact]
+    public void WhatWasLookedAtIsNotAskedForAgain()
+    {
+        VisitSheet sheet = Visits.Review(
+            Happened.RollerDry,
+            Happened.Wiped(WipedPlace.BeltTop, WipedTrace.Dry),
+            Happened.Looks(DriveBeltLook.Sound),
+            new SymptomReading { Symptom = Symptom.PulleyMoves, Present = false },
+            Happened.SpeedsEmpty()
+        );
+        NoStepSays(sheet, "white cloth");
+        NoStepSays(sheet, "drive belt's ribs");
+        NoStepSays(sheet, "Run it empty");
+        Visits.Says("look along both edges", sheet.NextSteps[0].Action);
+        Visits.Says("One slip test", sheet.NextSteps[1].Action);
+    }
+
+    // 0.4 turn of M8x1.25 are 0.5 mm: what is left belongs to the tension.
+    [Theory]
+    [InlineData(0.5, "Loosen the left bolt by 0.125 turn")]
+    [InlineData(12, "Tighten the right bolt by 0.125 turn")]
+    public void NearTheEndOfTheThreadTheOtherSideIsLoosened(double millimetersLeft, string action)
+    {
+        VisitSheet sheet = Visits.Review(
+            new ThreadReading { Left = Length.FromMillimeters(millimetersLeft) },
+            Happened.Drift(9, 40),
+            Happened.Holds
+        );
+        Visits.Says(action, sheet.About(Subject.Tracking).Next!.Action);
+    }
+
+    // A left-hand adjuster: clockwise loosens it. Where nobody looked, the manual is asked.
+    [Theory]
+    [InlineData(true, "Tightening is clockwise", "Loosening is anticlockwise")]
+    [InlineData(false, "Tightening is anticlockwise", "Loosening is clockwise")]
+    [InlineData(null, "ask the maker's manual", "ask the maker's manual")]
+    public void EveryTurnSaysWhichWayRound(bool? clockwise, string tightening, string loosening)
+    {
+        Treadmill machine = Machines.Plain.WithTakeUp(t => t with { ClockwiseTightens = clockwise });
+        VisitSheet Of(params VisitEvent[] events) => Visits.Review(machine, events);
+        Visits.Says(tightening, Of(Visits.ReadyToTurn).NextSteps[0].Action);
+        Visits.Says(tightening, Of(Happened.Drift(9, 40), Happened.Holds).About(Subject.Tracking).Next!.Action);
+        Visits.Says(loosening, Of(Happened.Lift(30, 250), Happened.Holds).About(Subject.RunningBelt).Next!.Action);
+        Visits.Says(
+            loosening,
+            Of(Happened.Lift(30, 250), Happened.Drift(9, 40), Happened.Holds).About(Subject.Tracking).Next!.Action
+        );
+        Visits.Says(loosening, Of([Happened.Turned(1), .. DriveSlips]).NextSteps[0].Action);
+    }
+
+    // A drive that starves shuts off as one that is overloaded; the socket is the cheaper look, and the likelier one once
+    // its voltage was seen to fall. 106 of 120 V are 12 % less.
+    [Fact]
+    public void WhatShutsOffOnAWeakSupplyIsTracedToTheSocketFirst()
+    {
+        MainsVoltageReading Volts(LoadState state, double volts) =>
+            new() { State = state, Voltage = ElectricPotential.FromVolts(volts) };
+        foreach (
+            VisitEvent[] weak in (VisitEvent[][])
+                [
+                    [There(Symptom.LightsDim)],
+                    [Volts(LoadState.Unloaded, 120), Volts(LoadState.Loaded, 106)],
+                ]
+        )
+        {
+            VisitSheet sheet = Visits.Review([There(Symptom.ShutsOff), .. weak]);
+            Assert.Equal(Verdict.Restrict, sheet.Verdict);
+            Visits.Says("Take out extension cords", sheet.NextSteps[0].Action);
+            Assert.Single(sheet.NextSteps, s => s.Action.Contains("extension cords", StringComparison.Ordinal));
+            NoStepSays(sheet, "asks for the current");
+        }
+
+        Visits.Says("asks for the current", Visits.Review(There(Symptom.ShutsOff)).NextSteps[0].Action);
+    }
+
+    // Two meters on one work, one of a dry deck and one of a waxed one: nobody lifts the belt before both were read again.
+    [Theory]
+    [InlineData(330, 13)]
+    [InlineData(2500, 3)]
+    public void TwoMetersThatContradictEachOtherAreReadAgainFirst(double watts, double amperes)
+    {
+        VisitSheet sheet = Visits.Review(
+            Machines.Known with
+            {
+                Motor = new() { Constant = MotorConstant.FromVoltSecondsPerRadian(0.35) },
+            },
+            Happened.Watts(LoadState.Unloaded, 200),
+            Happened.Watts(LoadState.Loaded, watts),
+            Happened.Motor(LoadState.Unloaded, 2),
+            Happened.Motor(LoadState.Loaded, amperes),
+            Happened.Holds
+        );
+        Finding contradicted = sheet.About(Subject.Readings);
+        Assert.InRange(contradicted.Number!.Value, 12, 40);
+        Assert.Equal(Cause.WrongReading, sheet.Causes[0].Cause);
+        Visits.Says("Read again", sheet.NextSteps[0].Action);
     }
 
     [Fact]

@@ -142,9 +142,8 @@ public sealed class VisitRunningBeltTests
     public void AVisitWithoutEventsProposesReadings()
     {
         VisitSheet sheet = Visits.Review();
-        Assert.Equal(Verdict.Use, sheet.Verdict);
-        Finding finding = Assert.Single(sheet.Findings);
-        Assert.Equal(Subject.Readings, finding.Subject);
+        Assert.Equal(Verdict.NotEnoughRead, sheet.Verdict);
+        Finding finding = sheet.About(Subject.Readings);
         Assert.Equal(Severity.Note, finding.Severity);
         Visits.Says("Nothing was read", finding.Statement);
         Assert.Contains(sheet.OneMoreReading, p => p.Reading.Contains("Lift test", StringComparison.Ordinal));

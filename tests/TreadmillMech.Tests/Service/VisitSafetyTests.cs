@@ -25,7 +25,8 @@ public sealed class VisitSafetyTests
                 .Review(
                     Happened.Wiped(WipedPlace.BeltTop, WipedTrace.Oil),
                     Happened.Cleaned(CleanedPlace.BeltTop),
-                    Happened.Wiped(WipedPlace.BeltTop, WipedTrace.Dry)
+                    Happened.Wiped(WipedPlace.BeltTop, WipedTrace.Dry),
+                    Happened.Holds
                 )
                 .Verdict
         );

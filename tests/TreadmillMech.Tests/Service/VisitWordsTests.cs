@@ -267,6 +267,6 @@ public sealed class VisitWordsTests
     {
         VisitSheet sheet = Visits.Review();
         Visits.Says("slip was not tested", sheet.VerdictText);
-        Visits.Says("not all of it was tested", sheet.OwnerPage[0]);
+        Visits.Says("it was not tested with a person on it", sheet.OwnerPage[0]);
     }
 }

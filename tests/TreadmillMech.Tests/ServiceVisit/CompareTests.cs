@@ -172,6 +172,61 @@ public sealed class CompareTests
         Assert.Contains("nowhere.json", outcome.Errors, StringComparison.Ordinal);
     }
 
+    // 2026-05-09 is 119 days after 2026-01-10: January 21, February 28, March 31, April 30, May 9.
+    [Fact]
+    public void TheDaysBetweenAndThePaceAreTold()
+    {
+        string then = Day(Sample.Healthy, "2026-01-10");
+        JsonElement root = JsonDocument.Parse(Two(then, Day(Tight, "2026-05-09"), "--json").Output).RootElement;
+        Assert.Equal(119, root.GetProperty("daysBetween").GetInt32());
+        JsonElement current = Change(root, "Motor current under load");
+        Assert.Equal(Value(current, "change") * 365.25 / 119, Value(current, "changeInAYear"), 1e-9);
+        string text = Two(then, Day(Tight, "2026-05-09")).Output;
+        Assert.Contains("119 days apart.", text, StringComparison.Ordinal);
+        Assert.Contains("at this pace", text, StringComparison.Ordinal);
+
+        // Over three weeks a change is no pace.
+        string soon = Two(then, Day(Tight, "2026-01-31")).Output;
+        Assert.Contains("21 days apart.", soon, StringComparison.Ordinal);
+        Assert.DoesNotContain("at this pace", soon, StringComparison.Ordinal);
+        Assert.Contains("one day", Two(then, Day(Tight, "2026-01-10")).Output, StringComparison.Ordinal);
+
+        static string Day(string json, string day) =>
+            System.Text.RegularExpressions.Regex.Replace(
+                json,
+                "\"day\": \"[^\"]*\"",
+                $"\"day\": \"{day}\"",
+                System.Text.RegularExpressions.RegexOptions.None,
+                TimeSpan.FromSeconds(5)
+            );
+    }
+
+    [Fact]
+    public void AComparisonIsAPageAsWell()
+    {
+        string folder = Directory.CreateTempSubdirectory("compare-").FullName;
+        try
+        {
+            string place = Path.Combine(folder, "page.html");
+            Sample.Outcome outcome = Sample.Run("compare", "healthy", "over-tightened", "--html", place);
+            Assert.Equal(0, outcome.Code);
+            string page = File.ReadAllText(place);
+            Assert.StartsWith("<!DOCTYPE html>", page, StringComparison.Ordinal);
+            Assert.EndsWith("</html>\n", page, StringComparison.Ordinal);
+            Assert.DoesNotContain(
+                "http",
+                page.Replace("http-equiv", "", StringComparison.Ordinal),
+                StringComparison.Ordinal
+            );
+            Assert.Contains("Got worse", page, StringComparison.Ordinal);
+            Assert.Contains("Motor current under load: 5.6 A", page, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static Sample.Outcome Two(string first, string second, params string[] options)
     {
         string folder = Directory.CreateTempSubdirectory("compare-").FullName;

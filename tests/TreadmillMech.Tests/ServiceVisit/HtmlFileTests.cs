@@ -113,7 +113,7 @@ public sealed class HtmlFileTests : IDisposable
     [InlineData("--html")]
     [InlineData("--html", "--json")]
     [InlineData("--html", "one.html", "--html", "two.html")]
-    [InlineData("compare", "healthy", "healthy", "--html", "page.html")]
+    [InlineData("compare", "healthy", "--html", "page.html")]
     [InlineData("compare", "healthy")]
     [InlineData("compare", "healthy", "healthy", "healthy")]
     public void CommandsThatDoNotFitAreRefused(params string[] args)

@@ -59,7 +59,7 @@ internal static class PartShapes
                 static (p, v) => p with { AdjustedEnd = v }
             );
             it.Set("bolts", JsonKinds.Count, static p => p.Bolts, static (p, v) => p with { Bolts = v }, "1 or 2");
-            it.Set(
+            it.May(
                 "clockwiseTightens",
                 JsonKinds.Boolean,
                 static p => p.ClockwiseTightens,

@@ -7,6 +7,7 @@ internal static class ResultWords
 {
     internal static readonly WordTable<Verdict> Verdicts = new(
         ("use", Verdict.Use),
+        ("not enough read", Verdict.NotEnoughRead),
         ("restrict", Verdict.Restrict),
         ("out of service", Verdict.OutOfService)
     );
@@ -20,7 +21,8 @@ internal static class ResultWords
         ("supply", Subject.Supply),
         ("user", Subject.User),
         ("speed", Subject.Speed),
-        ("readings", Subject.Readings)
+        ("readings", Subject.Readings),
+        ("fitness", Subject.Fitness)
     );
     internal static readonly WordTable<Severity> Severities = new(
         ("note", Severity.Note),

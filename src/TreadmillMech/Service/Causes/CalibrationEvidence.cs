@@ -6,14 +6,18 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>Display against belt and deck, and the user against the plate. Chances: common practice, no source.</summary>
 internal static class CalibrationEvidence
 {
-    private static readonly Chance DisplayOff = new(
+    private static readonly Chance DisplayOff = Chance.OfAFault(
         0.03,
         (Cause.OutOfCalibration, 0.8),
         (Cause.WrongReading, 0.2),
         (Cause.DriveOverrun, 0.3)
     );
 
-    internal static readonly Chance InclineOff = new(0.03, (Cause.OutOfCalibration, 0.6), (Cause.WrongReading, 0.1));
+    internal static readonly Chance InclineOff = Chance.OfAFault(
+        0.03,
+        (Cause.OutOfCalibration, 0.6),
+        (Cause.WrongReading, 0.1)
+    );
 
     private static readonly Chance AbovePlate = new(0.01, (Cause.UserBeyondPlate, 0.995));
 
@@ -21,26 +25,35 @@ internal static class CalibrationEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        if (
+        Figure? speed =
             SpeedRules.DisplayError(facts) is { } error
             && !SpeedRules.IsGross(facts, error)
             && !SpeedRules.RollerContradicts(facts)
-        )
+            && !SpeedRules.DisplaysContradict(facts)
+                ? error
+                : null;
+        double? grade = facts.Used<InclineReading>().LastOrDefault() is { } incline
+            ? Si.Ratio.ToSi(incline.Display) - Si.Ratio.ToSi(incline.Measured)
+            : null;
+        bool speedOff = speed is not null && Math.Abs(speed.Value) > 100 * facts.Options.DisplayError.Value;
+        bool gradeOff = grade is { } off && Math.Abs(off) > facts.Options.InclineError.Value;
+
+        // One of the two is out of calibration: that the other is right then tells nothing against it.
+        if (speed is not null && (speedOff || !gradeOff))
         {
             yield return DisplayOff.Seen(
-                Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value,
-                $"The displayed speed is off by {error}.",
-                $"The displayed speed is within {error}.",
+                speedOff,
+                $"The displayed speed is off by {speed}.",
+                $"The displayed speed is within {speed}.",
                 facts.Options.DisplayError.InPercent()
             );
         }
 
-        if (facts.Used<InclineReading>().LastOrDefault() is { } incline)
+        if (grade is { } by && (gradeOff || !speedOff))
         {
-            double off = Si.Ratio.ToSi(incline.Display) - Si.Ratio.ToSi(incline.Measured);
             yield return InclineOff.Seen(
-                Math.Abs(off) > facts.Options.InclineError.Value,
-                $"The displayed grade is off by {Words.Percent(off)}.",
+                gradeOff,
+                $"The displayed grade is off by {Words.Percent(by)}.",
                 "The displayed grade is that of the deck.",
                 facts.Options.InclineError.InPercent()
             );

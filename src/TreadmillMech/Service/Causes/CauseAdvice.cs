@@ -64,7 +64,7 @@ internal sealed record CauseAdvice(
                 new()
                 {
                     Action =
-                        $"Take {facts.Say.Bolts} back by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}; go on so while it holds.",
+                        $"Take {facts.Say.Bolts} back by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}; go on so while it holds.{facts.Say.Sense(tighten: false)}",
                     Expect =
                         $"A margin that comes down to about {facts.Options.WantedMargin}, a cooler bearing, and a smaller pull of the empty belt.",
                     StopAt = "Stop at the first sign of slip, and give the last step back.",
@@ -76,14 +76,15 @@ internal sealed record CauseAdvice(
                 facts.Options.TurnStep,
                 facts.Options.WantedMargin
             ),
-            Cause.BoltsAtTheirEnd when !facts.SlipsNow && facts.BoltTurnsHard && !facts.ThreadAtItsEnd => new(
-                Subject.RunningBelt,
-                Severity.Attend,
-                "A take-up bolt turns hard.",
-                "An adjusting bolt of the running belt is stuck and is being freed or replaced.",
-                NoMoreTurns.HardBolt(facts)
-            ),
-            Cause.BoltsAtTheirEnd when !facts.SlipsNow => new(
+            Cause.BoltsAtTheirEnd when !facts.Slip.ShowsNow && facts.Bolts.TurnHard && !facts.Bolts.ThreadAtItsEnd =>
+                new(
+                    Subject.RunningBelt,
+                    Severity.Attend,
+                    "A take-up bolt turns hard.",
+                    "An adjusting bolt of the running belt is stuck and is being freed or replaced.",
+                    NoMoreTurns.HardBolt(facts)
+                ),
+            Cause.BoltsAtTheirEnd when !facts.Slip.ShowsNow => new(
                 Subject.RunningBelt,
                 Severity.Attend,
                 "The take-up bolts are at the end of their thread.",
@@ -172,8 +173,8 @@ internal sealed record CauseAdvice(
             ),
             Cause.DriveBeltSlack
             or Cause.DriveBeltGlazed
-                when !facts.SlipsNow
-                    && !facts.DriveBeltMended
+                when !facts.Slip.ShowsNow
+                    && !facts.Slip.DriveBeltMended
                     && facts.DriveBeltLook is not (DriveBeltLook.Glazed or DriveBeltLook.Cracked) => new(
                 Subject.DriveBelt,
                 Severity.Attend,
@@ -183,8 +184,11 @@ internal sealed record CauseAdvice(
                 {
                     Action =
                         cause == Cause.DriveBeltSlack
+                        && facts.Machine.DriveBelt?.Tensioning is Tensioning.StretchFit or Tensioning.FixedCentres
+                            ? "Replace the drive belt: this kind is replaced, not tensioned. Look at the pulleys for wear and line, and that the new belt is of the length that the maker names."
+                        : cause == Cause.DriveBeltSlack
                             ? "Tension the drive belt by its kind, as the maker says, and pluck its span again."
-                            : "Replace the drive belt, and look at the pulleys for wear and line.",
+                        : "Replace the drive belt, and look at the pulleys for wear and line.",
                     Expect = "No squeal, and a motor-to-roller ratio under load as unloaded.",
                     StopAt = "Stop at cracked or missing ribs, or a pulley that moves on its shaft.",
                     EffortMinutes = 30,

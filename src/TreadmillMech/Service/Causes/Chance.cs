@@ -5,6 +5,8 @@ namespace TreadmillMech.Service.Causes;
 /// </summary>
 internal sealed class Chance
 {
+    private const double Mistaken = 0.3;
+
     private readonly double usual;
     private readonly Dictionary<Cause, double> special;
 
@@ -13,6 +15,13 @@ internal sealed class Chance
         this.usual = usual;
         this.special = special.ToDictionary(s => s.Cause, s => s.Chance);
     }
+
+    /// <summary>
+    /// How often something is there that is a fault by itself: it comes beside another fault with the usual chance, but a
+    /// machine with nothing wrong has none, and all that is left is that somebody took something for it.
+    /// </summary>
+    internal static Chance OfAFault(double usual, params (Cause Cause, double Chance)[] special) =>
+        new(usual, [.. special, (Cause.NothingWrong, Mistaken * usual)]);
 
     internal double Under(Cause cause) => special.GetValueOrDefault(cause, usual);
 

@@ -16,7 +16,8 @@ internal static class DeckEvidence
         (Cause.DeckDry, Math.Log(0.33), 0.17),
         (Cause.BeltAndDeckWorn, Math.Log(0.35), 0.17),
         (Cause.OverLubricated, Math.Log(0.13), 0.2),
-        (Cause.OilOnDriveRoller, Math.Log(0.14), 0.25)
+        (Cause.OilOnDriveRoller, Math.Log(0.14), 0.25),
+        (Cause.WrongReading, Math.Log(0.2), 0.6)
     );
 
     /// <summary>Fall of the friction by cleaning and lubricating.</summary>
@@ -39,7 +40,7 @@ internal static class DeckEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        if (facts.Friction.AsFound.Is(out FrictionFact? found))
+        if (facts.Friction.AsFound.Is(out FrictionFact? found) && !StandsAlone(facts, found))
         {
             yield return Friction.Read(
                 Math.Log(found.Friction.Value),
@@ -71,4 +72,13 @@ internal static class DeckEvidence
             yield return Groove.Read(depth, 0.1, $"Groove in the deck {new Figure("", depth, "mm")} deep.");
         }
     }
+
+    /// <summary>A friction from a reading that another of the same work contradicts tells nothing of the deck.</summary>
+    private static bool StandsAlone(VisitFacts facts, FrictionFact found) =>
+        found.Method switch
+        {
+            FrictionFact.ByPull => ReadingEvidence.FarOffAmong<PullReading>(facts),
+            FrictionFact.ByCurrent => ReadingEvidence.FarOffAmong<MotorCurrentReading>(facts),
+            _ => ReadingEvidence.FarOffAmong<MainsPowerReading>(facts),
+        };
 }

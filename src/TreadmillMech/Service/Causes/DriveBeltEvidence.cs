@@ -6,9 +6,13 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>What the drive belt looks and sounds like. Bells and chances: common practice, no source.</summary>
 internal static class DriveBeltEvidence
 {
-    internal static readonly Chance Cracked = new(0.01, (Cause.DriveBeltCracked, 0.97));
+    internal static readonly Chance Cracked = Chance.OfAFault(0.01, (Cause.DriveBeltCracked, 0.97));
 
-    internal static readonly Chance Glazed = new(0.03, (Cause.DriveBeltGlazed, 0.93), (Cause.DriveBeltSlack, 0.2));
+    internal static readonly Chance Glazed = Chance.OfAFault(
+        0.03,
+        (Cause.DriveBeltGlazed, 0.93),
+        (Cause.DriveBeltSlack, 0.2)
+    );
 
     /// <summary>Logarithm of the tension by the span's pitch over the tension it should have.</summary>
     private static readonly Bell Tension = new(3, 0, 0.2, (Cause.DriveBeltSlack, -0.9, 0.3));

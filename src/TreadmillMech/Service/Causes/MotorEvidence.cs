@@ -1,16 +1,23 @@
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Events;
 using TreadmillMech.Service.Review;
+using UnitsNet;
 
 namespace TreadmillMech.Service.Causes;
 
 /// <summary>The motor and its controller. Bells and chances: common practice, no source.</summary>
 internal static class MotorEvidence
 {
-    /// <summary>Motor constant from two unloaded points over that of the plate.</summary>
-    private static readonly Bell Constant = new(1, 1, 0.05, (Cause.MotorWeak, 0.8, 0.07));
+    /// <summary>
+    /// Motor constant from two unloaded points over that of the plate; that of a motor that is weak by its brushes or its
+    /// winding is as ever.
+    /// </summary>
+    private static readonly Bell Constant = new(1, 1, 0.05, (Cause.MotorWeak, 0.8, 0.07))
+    {
+        Showing = new Dictionary<Cause, double> { [Cause.MotorWeak] = 0.6 },
+    };
 
-    /// <summary>Warmth of the motor's case above the air [K].</summary>
+    /// <summary>Warmth of the motor's case above the air [K]; a limit that is reached in peaks need not warm it.</summary>
     internal static readonly Bell Warmth = new(
         200,
         32,
@@ -19,9 +26,12 @@ internal static class MotorEvidence
         (Cause.DeckDry, 48, 14),
         (Cause.BeltAndDeckWorn, 50, 14),
         (Cause.ControllerLimit, 50, 14)
-    );
+    )
+    {
+        Showing = new Dictionary<Cause, double> { [Cause.ControllerLimit] = 0.6 },
+    };
 
-    private static readonly Chance ShortBrush = new(0.02, (Cause.MotorWeak, 0.5));
+    private static readonly Chance ShortBrush = Chance.OfAFault(0.02, (Cause.MotorWeak, 0.5));
 
     private static readonly Chance AtLimit = new(
         0.01,
@@ -31,7 +41,10 @@ internal static class MotorEvidence
         (Cause.UserBeyondPlate, 0.1)
     );
 
-    /// <summary>Speed of the motor under load over its unloaded one.</summary>
+    /// <summary>
+    /// Speed of the motor under load over its unloaded one. A controller with voltage in reserve makes up for a weak motor
+    /// or supply; what shuts off at its peaks may hold its mean.
+    /// </summary>
     private static readonly Bell Droop = new(
         0.5,
         0.985,
@@ -40,7 +53,15 @@ internal static class MotorEvidence
         (Cause.SupplyWeak, 0.92, 0.04),
         (Cause.MotorWeak, 0.93, 0.04),
         (Cause.DriveOverrun, 1.08, 0.05)
-    );
+    )
+    {
+        Showing = new Dictionary<Cause, double>
+        {
+            [Cause.ControllerLimit] = 0.5,
+            [Cause.SupplyWeak] = 0.5,
+            [Cause.MotorWeak] = 0.5,
+        },
+    };
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
@@ -108,7 +129,7 @@ internal static class MotorEvidence
             .Max(r => (double?)Si.Current.ToSi(r.Current));
 
     /// <summary>Motor speed under load over unloaded, at one displayed speed; null where it was not read.</summary>
-    private static double? Drooping(VisitFacts facts)
+    internal static double? Drooping(VisitFacts facts)
     {
         SpeedReading? unloaded = facts
             .Used<SpeedReading>()
@@ -116,14 +137,20 @@ internal static class MotorEvidence
         SpeedReading? loaded = facts
             .Used<SpeedReading>()
             .FirstOrDefault(r => r is { State: LoadState.Loaded, Motor: not null });
-        return unloaded is null || loaded is null || !SameSetting(unloaded, loaded, facts.Options)
+        return unloaded is null || loaded is null || !SameSetting(facts, unloaded, loaded)
             ? null
             : Si.RotationalSpeed.ToSi(loaded.Motor!.Value) / Si.RotationalSpeed.ToSi(unloaded.Motor!.Value);
     }
 
-    /// <summary>Without a display the two speeds must lie near each other, otherwise they may be of two settings.</summary>
-    private static bool SameSetting(SpeedReading unloaded, SpeedReading loaded, VisitOptions options) =>
-        unloaded.Display is { } first
-        && loaded.Display is { } second
-        && ReadingCheck.Same(Si.Speed.ToSi(first), Si.Speed.ToSi(second), options);
+    /// <summary>
+    /// By the display where it was read both times; otherwise the loaded speeds are those of the test demand, and the empty
+    /// belt must have run at that speed.
+    /// </summary>
+    private static bool SameSetting(VisitFacts facts, SpeedReading unloaded, SpeedReading loaded) =>
+        unloaded.Display is { } first && loaded.Display is { } second
+            ? Same(facts, first, second)
+            : (unloaded.Belt ?? unloaded.Display) is { } empty && Same(facts, empty, facts.Visit.TestDemand.Speed);
+
+    private static bool Same(VisitFacts facts, Speed one, Speed other) =>
+        ReadingCheck.Same(Si.Speed.ToSi(one), Si.Speed.ToSi(other), facts.Options);
 }

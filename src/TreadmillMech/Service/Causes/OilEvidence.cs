@@ -34,7 +34,7 @@ internal static class OilEvidence
         foreach (WipeReading wipe in facts.Used<WipeReading>().DistinctBy(w => w.Place))
         {
             if (
-                facts.SlipsSinceLubricant
+                facts.Slip.SinceLubricant
                 && wipe is { Place: WipedPlace.DriveRoller, Trace: WipedTrace.Dry or WipedTrace.Dust }
             )
             {

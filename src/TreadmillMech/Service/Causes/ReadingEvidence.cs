@@ -9,7 +9,7 @@ internal static class ReadingEvidence
     private static readonly Chance Contradicted = new(0.01, (Cause.WrongReading, 0.9));
 
     /// <summary>Times the limit of a contradiction beyond which no roughness of the model explains it.</summary>
-    private const double FarBeyond = 3;
+    private const double FarBeyond = 2;
 
     /// <summary>Of many readings one lies three standard deviations off now and then, and no model is quite right.</summary>
     private static readonly Chance FarOff = new(0.08, (Cause.WrongReading, 0.8));
@@ -18,15 +18,14 @@ internal static class ReadingEvidence
     {
         int all = facts.Visit.Events.OfType<Events.Reading>().Count();
         bool contradicted =
-            facts.Refused.Count > 0
+            facts.CannotBeRight.Any()
             || facts.Friction.Impossible.Count > 0
             || (facts.Lifts.Count > 0 && facts.Tension.Missing.Why is Reason.ReadingsContradict or Reason.NotInRange)
-            || facts.Joint.Estimate.Is(out VisitEstimate? fitted)
-                && fitted.Contradicting.Any(m =>
-                    Math.Abs(m.Distance) > FarBeyond * facts.Options.MisfitOfContradiction.Value
-                )
+            || Far(facts).Any()
             || SpeedRules.PulleysContradict(facts)
             || SpeedRules.RollerContradicts(facts)
+            || SpeedRules.RunsAhead(facts)
+            || SpeedRules.DisplaysContradict(facts)
             || (SpeedRules.DisplayError(facts) is { } error && SpeedRules.IsGross(facts, error));
         if (all > 0)
         {
@@ -46,4 +45,15 @@ internal static class ReadingEvidence
             );
         }
     }
+
+    /// <summary>Whether a reading of a kind is among those that contradict others beyond any roughness of the model.</summary>
+    internal static bool FarOffAmong<TReading>(VisitFacts facts)
+        where TReading : Events.Reading => Far(facts).Any(m => m.Event >= 0 && facts.Visit.Events[m.Event] is TReading);
+
+    private static IEnumerable<ReadingMisfit> Far(VisitFacts facts) =>
+        facts.Joint.Estimate.Is(out VisitEstimate? fitted)
+            ? fitted.Contradicting.Where(m =>
+                Math.Abs(m.Distance) > FarBeyond * facts.Options.MisfitOfContradiction.Value
+            )
+            : [];
 }

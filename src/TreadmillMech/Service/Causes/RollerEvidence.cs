@@ -6,16 +6,11 @@ namespace TreadmillMech.Service.Causes;
 /// <summary>Drag, warmth and run-down of the rollers. Bells: common practice, no source.</summary>
 internal static class RollerEvidence
 {
-    /// <summary>Warmth of a bearing above the air [K].</summary>
-    internal static readonly Bell Warmth = new(
-        150,
-        12,
-        6,
-        (Cause.RollerBearing, 42, 14),
-        (Cause.OverTightened, 24, 8),
-        (Cause.DeckDry, 16, 7),
-        (Cause.BeltAndDeckWorn, 17, 7)
-    );
+    /// <summary>Warmth of the warmer end's bearing above the air [K].</summary>
+    internal static readonly Bell Warmth = Bearing(failingFelt: 1);
+
+    /// <summary>The same where only one of the two rollers was felt: the one that fails may be the other.</summary>
+    private static readonly Bell WarmthOfOne = Bearing(failingFelt: 0.5);
 
     /// <summary>Logarithm of the drag of the empty belt over that of the earlier visit.</summary>
     private static readonly Bell DragAgainstBefore = new(
@@ -37,16 +32,23 @@ internal static class RollerEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        double? warmest = facts
-            .Used<TemperatureReading>()
-            .Where(t => t.Place is WarmPlace.DriveRollerBearing or WarmPlace.TailRollerBearing)
-            .Max(t => (double?)(Si.Celsius.ToSi(t.Temperature) - Si.Celsius.ToSi(t.Air)));
-        if (warmest is { } rise)
+        TemperatureReading[] felt =
+        [
+            .. facts
+                .Used<TemperatureReading>()
+                .Where(t => t.Place is WarmPlace.DriveRollerBearing or WarmPlace.TailRollerBearing),
+        ];
+        if (felt.Length > 0)
         {
-            yield return Warmth.Read(
+            double rise = felt.Max(t => Si.Celsius.ToSi(t.Temperature) - Si.Celsius.ToSi(t.Air));
+            bool both = felt.DistinctBy(static t => t.Place).Count() > 1;
+            Figure warm = new("", rise, "K");
+            yield return (both ? Warmth : WarmthOfOne).Read(
                 rise,
                 2,
-                $"The warmest roller bearing is {new Figure("", rise, "K")} above the air."
+                both
+                    ? $"The warmest roller bearing is {warm} above the air."
+                    : $"The bearing of the one roller that was felt is {warm} above the air."
             );
         }
 
@@ -79,4 +81,18 @@ internal static class RollerEvidence
             );
         }
     }
+
+    private static Bell Bearing(double failingFelt) =>
+        new(
+            150,
+            12,
+            6,
+            (Cause.RollerBearing, 42, 14),
+            (Cause.OverTightened, 24, 8),
+            (Cause.DeckDry, 16, 7),
+            (Cause.BeltAndDeckWorn, 17, 7)
+        )
+        {
+            Showing = new Dictionary<Cause, double> { [Cause.RollerBearing] = failingFelt },
+        };
 }

@@ -74,10 +74,11 @@ internal static class SlipEvidence
         (Cause.OverLubricated, 0.1)
     );
 
+    /// <summary>More tension makes up for an oily roller as well, for as long as the oil does not spread.</summary>
     private static readonly Chance CuredByTurns = new(
         0.03,
         (Cause.RunningBeltSlack, 0.9),
-        (Cause.OilOnDriveRoller, 0.2),
+        (Cause.OilOnDriveRoller, 0.4),
         (Cause.BoltsAtTheirEnd, 0.3),
         (Cause.UserBeyondPlate, 0.4)
     );
@@ -98,17 +99,17 @@ internal static class SlipEvidence
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {
-        if (facts.SlipTests.Count > 0)
+        if (facts.Slip.Tests.Count > 0)
         {
             // A belt that was loosened until it slips tells nothing of the belt as found.
             yield return GivesWay.Seen(
-                facts.SlipTests.Any(t => t.Slipped && t.Turns >= facts.SlipTests[0].Turns - 1e-9),
+                facts.Slip.Tests.Any(t => t.Slipped && t.Turns >= facts.Slip.Tests[0].Turns - 1e-9),
                 "It gives way under the test demand.",
                 "It does not give way under the test demand."
             );
         }
 
-        if (facts.SlipsSinceLubricant)
+        if (facts.Slip.SinceLubricant)
         {
             yield return SinceLubricant.Seen(
                 there: true,
@@ -118,7 +119,7 @@ internal static class SlipEvidence
         }
 
         if (
-            facts is { SlippedLast: true, LockedPull: { Slid: not SlidContact.Nothing } pulled }
+            facts is { Slip.SlippedLast: true, LockedPull: { Slid: not SlidContact.Nothing } pulled }
             && !facts.Used<DriveBeltAction>().Any()
         )
         {
@@ -129,7 +130,7 @@ internal static class SlipEvidence
             );
         }
 
-        if (facts.SlipAsFound.Is(out SlipLocation? found))
+        if (facts.Slip.AsFound.Is(out SlipLocation? found))
         {
             if (found.RunningBelt.Is(out Estimate<double> belt))
             {
@@ -152,7 +153,7 @@ internal static class SlipEvidence
             }
         }
 
-        foreach (SlipTrial trial in facts.Trials)
+        foreach (SlipTrial trial in facts.Slip.Trials)
         {
             yield return OfTrial(facts, trial);
         }

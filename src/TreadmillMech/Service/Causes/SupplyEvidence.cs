@@ -9,8 +9,11 @@ internal static class SupplyEvidence
     /// <summary>Fall of the socket's voltage under load.</summary>
     internal static readonly Bell Sag = new(0.3, 0.02, 0.01, (Cause.SupplyWeak, 0.1, 0.03));
 
-    /// <summary>Warmth of the plug above the air [K].</summary>
-    private static readonly Bell PlugWarmth = new(100, 6, 4, (Cause.SupplyWeak, 30, 12));
+    /// <summary>Warmth of the plug above the air [K]; a supply that is weak further off leaves it cool.</summary>
+    private static readonly Bell PlugWarmth = new(100, 6, 4, (Cause.SupplyWeak, 30, 12))
+    {
+        Showing = new Dictionary<Cause, double> { [Cause.SupplyWeak] = 0.6 },
+    };
 
     internal static IEnumerable<Evidence> Of(VisitFacts facts)
     {

@@ -3,13 +3,13 @@ using TreadmillMech.Service.Review;
 
 namespace TreadmillMech.Service.Causes;
 
-/// <summary>What was seen, heard, felt and smelt. Chances: common practice, no source.</summary>
+/// <summary>What was seen, heard, felt and smelt, each a fault by itself. Chances: common practice, no source.</summary>
 internal static class SymptomEvidence
 {
     private static readonly Dictionary<Symptom, (Chance Chance, string There, string Absent)> Table = new()
     {
         [Symptom.HighSqueal] = (
-            new(
+            Chance.OfAFault(
                 0.03,
                 (Cause.DriveBeltSlack, 0.6),
                 (Cause.DriveBeltGlazed, 0.75),
@@ -20,22 +20,27 @@ internal static class SymptomEvidence
             "No squeal."
         ),
         [Symptom.Rumble] = (
-            new(0.03, (Cause.RollerBearing, 0.85), (Cause.OverTightened, 0.12)),
+            Chance.OfAFault(0.03, (Cause.RollerBearing, 0.85), (Cause.OverTightened, 0.12)),
             "A roller rumbles, empty as well.",
             "No roller rumbles."
         ),
         [Symptom.KnockEachTurn] = (
-            new(0.03, (Cause.DriveBeltCracked, 0.6), (Cause.PulleyLoose, 0.5), (Cause.RollerBearing, 0.2)),
+            Chance.OfAFault(0.03, (Cause.DriveBeltCracked, 0.6), (Cause.PulleyLoose, 0.5), (Cause.RollerBearing, 0.2)),
             "It knocks once in each turn.",
             "No knock."
         ),
         [Symptom.BurntRubber] = (
-            new(0.02, (Cause.DriveBeltSlack, 0.35), (Cause.DriveBeltGlazed, 0.4), (Cause.RunningBeltSlack, 0.05)),
+            Chance.OfAFault(
+                0.02,
+                (Cause.DriveBeltSlack, 0.35),
+                (Cause.DriveBeltGlazed, 0.4),
+                (Cause.RunningBeltSlack, 0.05)
+            ),
             "It smells of burnt rubber.",
             "No smell of rubber."
         ),
         [Symptom.HotMotor] = (
-            new(
+            Chance.OfAFault(
                 0.03,
                 (Cause.MotorWeak, 0.7),
                 (Cause.DeckDry, 0.2),
@@ -46,27 +51,27 @@ internal static class SymptomEvidence
             "The motor is not hot."
         ),
         [Symptom.GlazedUnderside] = (
-            new(0.04, (Cause.BeltAndDeckWorn, 0.8), (Cause.DeckDry, 0.12)),
+            Chance.OfAFault(0.04, (Cause.BeltAndDeckWorn, 0.8), (Cause.DeckDry, 0.12)),
             "The underside of the running belt is glazed.",
             "The underside of the running belt is not glazed."
         ),
         [Symptom.WornDeck] = (
-            new(0.02, (Cause.BeltAndDeckWorn, 0.7), (Cause.DeckDry, 0.05)),
+            Chance.OfAFault(0.02, (Cause.BeltAndDeckWorn, 0.7), (Cause.DeckDry, 0.05)),
             "The deck is worn through its coat.",
             "The deck's coat is whole."
         ),
         [Symptom.PulleyMoves] = (
-            new(0.01, (Cause.PulleyLoose, 0.9)),
+            Chance.OfAFault(0.01, (Cause.PulleyLoose, 0.9)),
             "A pulley shifts or turns on its shaft.",
             "The pulleys sit firmly."
         ),
         [Symptom.Hunting] = (
-            new(0.03, (Cause.ControllerLimit, 0.15), (Cause.MotorWeak, 0.2), (Cause.SupplyWeak, 0.2)),
+            Chance.OfAFault(0.03, (Cause.ControllerLimit, 0.15), (Cause.MotorWeak, 0.2), (Cause.SupplyWeak, 0.2)),
             "The speed hunts with nobody on the belt.",
             "The speed is steady."
         ),
         [Symptom.ShutsOff] = (
-            new(
+            Chance.OfAFault(
                 0.02,
                 (Cause.ControllerLimit, 0.8),
                 (Cause.SupplyWeak, 0.25),
@@ -78,17 +83,17 @@ internal static class SymptomEvidence
             "The controller does not shut off."
         ),
         [Symptom.LightsDim] = (
-            new(0.04, (Cause.SupplyWeak, 0.8)),
+            Chance.OfAFault(0.04, (Cause.SupplyWeak, 0.8)),
             "The lights dim as the user lands.",
             "The lights stay."
         ),
         [Symptom.BeltRunsAway] = (
-            new(0.005, (Cause.DriveOverrun, 0.92)),
+            Chance.OfAFault(0.005, (Cause.DriveOverrun, 0.92)),
             "Uphill the belt runs faster than set.",
             "Uphill the belt keeps its speed."
         ),
         [Symptom.CurledEdge] = (
-            new(0.03, (Cause.BeltOffCentre, 0.4)),
+            Chance.OfAFault(0.03, (Cause.BeltOffCentre, 0.4)),
             "An edge of the running belt is curled or frayed.",
             "The edges of the running belt are sound."
         ),

@@ -66,7 +66,7 @@ internal static class TellingLooks
     private static IEnumerable<Look> Open(VisitFacts facts)
     {
         bool Wiped(WipedPlace place) => facts.Used<WipeReading>().Any(w => w.Place == place);
-        if (facts.SlipTests.Count == 0)
+        if (facts.Slip.Tests.Count == 0)
         {
             yield return new(
                 $"One slip test under {facts.Say.TestDemand}.",
@@ -110,13 +110,13 @@ internal static class TellingLooks
             );
         }
 
-        if (facts.ThreadTurnsAsFound is null)
+        if (facts.Bolts.ThreadTurnsAsFound is null)
         {
             yield return new(
                 $"Machine unplugged, measure the thread left for {facts.Say.Bolts}.",
                 "Whether they are at their end.",
                 2,
-                Of(TensionEvidence.AtTheEnd)
+                Of(TensionEvidence.TurnsOfThread, TensionEvidence.ThreadRead)
             );
         }
 
@@ -139,7 +139,7 @@ internal static class TellingLooks
             );
         }
 
-        if (!Felt(WarmPlace.DriveRollerBearing, WarmPlace.TailRollerBearing))
+        if (!Felt(WarmPlace.DriveRollerBearing) || !Felt(WarmPlace.TailRollerBearing))
         {
             yield return new(
                 "Right after use, machine unplugged, the warmth of both rollers' bearings above the air.",

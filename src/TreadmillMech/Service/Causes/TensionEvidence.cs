@@ -20,7 +20,11 @@ internal static class TensionEvidence
 
     private static readonly Chance Hard = new(0.03, (Cause.OverTightened, 0.5), (Cause.BoltsAtTheirEnd, 0.6));
 
-    internal static readonly Chance AtTheEnd = new(0.01, (Cause.BoltsAtTheirEnd, 0.95));
+    /// <summary>Turns that the thread left still allows: bolts at their end have less than one, or next to none.</summary>
+    internal static readonly Bell TurnsOfThread = new(40, 12, 6, (Cause.BoltsAtTheirEnd, 0, 0.7));
+
+    /// <summary>Standard uncertainty of a thread measured with a rule, in turns.</summary>
+    internal const double ThreadRead = 0.3;
 
     private static readonly Chance Stretched = new(0.05, (Cause.BoltsAtTheirEnd, 0.8), (Cause.RunningBeltSlack, 0.15));
 
@@ -55,14 +59,20 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.ThreadTurnsAsFound is { } thread)
+        if (facts.Bolts.ThreadTurnsAsFound is { } thread)
         {
-            yield return AtTheEnd.Seen(
-                thread < facts.Options.TurnStep.Value,
-                "The take-up bolts are at the end of their thread.",
-                $"There is thread left for {Words.Turns(thread, signed: false)}.",
-                facts.Options.TurnStep
-            );
+            bool endsFirst = facts.ThreadEndsFirst;
+            yield return TurnsOfThread.Read(
+                endsFirst ? 0 : thread,
+                ThreadRead,
+                thread < facts.Options.TurnStep.Value ? "The take-up bolts are at the end of their thread."
+                    : endsFirst
+                        ? $"The thread left, {Words.Turns(thread, signed: false)}, ends before the running belt holds."
+                    : $"There is thread left for {Words.Turns(thread, signed: false)}."
+            ) with
+            {
+                Limit = facts.Options.TurnStep,
+            };
         }
 
         if (facts.Used<MarksReading>().LastOrDefault() is { } marks)
@@ -79,7 +89,7 @@ internal static class TensionEvidence
             );
         }
 
-        if (facts.TurnsBefore is { } before)
+        if (facts.Bolts.TurnsBefore is { } before)
         {
             yield return ManyTurnsBefore.Seen(
                 before > facts.Options.MostTurns.Value,

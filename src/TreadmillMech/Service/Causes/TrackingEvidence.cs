@@ -14,7 +14,7 @@ internal static class TrackingEvidence
     {
         if (facts.Used<TrackingReading>().FirstOrDefault(t => t.State == LoadState.Unloaded) is { } drift)
         {
-            double each = Math.Abs(Si.Length.ToSi(drift.DriftToRight)) / drift.Passes;
+            double each = Math.Abs(drift.ForEachPass);
             Figure figure = new("", 1000 * each, "mm");
             yield return Drifts.Seen(
                 each > facts.Options.StraightDrift.Value,

@@ -110,5 +110,5 @@ public sealed record TrackingGain
     }
 
     private static (double Value, double Uncertainty) Drift(TrackingReading reading, double loop, double movement) =>
-        (Si.Length.ToSi(reading.DriftToRight) / (reading.Passes * loop), movement / (reading.Passes * loop));
+        (reading.ForEachPass / loop, movement / (reading.Passes * loop));
 }

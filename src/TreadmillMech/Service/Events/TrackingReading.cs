@@ -22,6 +22,9 @@ public sealed partial record TrackingReading : Reading
         init => field = (int)Guard.Within(value, Si.One, 1, 10000);
     }
 
+    /// <summary>Movement to the right for each pass [m].</summary>
+    internal double ForEachPass => Si.Length.ToSi(DriftToRight) / Passes;
+
     /// <summary>Whether somebody ran on the belt meanwhile; an off-centre user adds drift under load only.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The value is not defined.</exception>
     public LoadState State

@@ -8,14 +8,14 @@ internal static class BudgetOf
     internal static TensionBudget Facts(VisitFacts facts)
     {
         Threshold most = facts.Options.MostTurns;
-        double? thread = facts.ThreadTurnsAsFound is { } found
-            ? Math.Max(0, found - Math.Max(facts.LeftTurns, facts.RightTurns))
+        double? thread = facts.Bolts.ThreadTurnsAsFound is { } found
+            ? Math.Max(0, found - Math.Max(facts.Bolts.LeftTurns, facts.Bolts.RightTurns))
             : null;
         double? gain = Gain(facts);
-        double hard = facts.BoltTurnsHard ? 0 : double.PositiveInfinity;
+        double hard = facts.Bolts.TurnHard ? 0 : double.PositiveInfinity;
         (double Turns, TurnLimit Limit, string By)[] limits =
         [
-            (most.Value - facts.Turns, TurnLimit.TurnsOfAVisit, most.Name),
+            (most.Value - facts.Bolts.Turns, TurnLimit.TurnsOfAVisit, most.Name),
             (thread ?? double.PositiveInfinity, TurnLimit.Thread, "the thread left on the bolts"),
             (ByStrain(facts, gain) ?? double.PositiveInfinity, TurnLimit.Elongation, facts.Options.MostStrain.Name),
             (
@@ -30,18 +30,22 @@ internal static class BudgetOf
         // measured to its end is hard for that.
         double left = Math.Max(0, limits.Min(l => l.Turns));
         (_, TurnLimit limit, string by) = limits
-            .OrderByDescending(l => facts.ThreadAtItsEnd && facts.BoltTurnsHard && l.Limit == TurnLimit.Thread)
+            .OrderByDescending(l => facts.Bolts.ThreadAtItsEnd && facts.Bolts.TurnHard && l.Limit == TurnLimit.Thread)
             .ThenBy(l => Math.Max(0, l.Turns))
             .ThenByDescending(l => l.Limit)
             .First();
         return new()
         {
-            TurnsThisVisit = facts.Turns,
-            EarlierTurns = facts.TurnsBefore,
+            TurnsThisVisit = facts.Bolts.Turns,
+            EarlierTurns = facts.Bolts.TurnsBefore,
             MostTurns = most,
             TurnsLeft = left,
             ThreadTurnsLeft = thread,
-            StrainAdded = new("elongation added", 100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Turns), "%"),
+            StrainAdded = new(
+                "elongation added",
+                100 * QuarterTurns.Strain(facts.Visit.Machine, facts.Bolts.Turns),
+                "%"
+            ),
             Tension = facts.TensionNow,
             Limit = limit,
             LimitedBy = by,
@@ -74,7 +78,7 @@ internal static class BudgetOf
 
     private static double? Tension(VisitFacts facts, double turns) =>
         facts
-            .MachineAt(facts.LeftTurns + turns, facts.RightTurns + turns)
+            .MachineAt(facts.Bolts.LeftTurns + turns, facts.Bolts.RightTurns + turns)
             ?.At(facts.Visit.TestDemand)
             .RestTension.Is(out Force tension) == true
             ? Si.Force.ToSi(tension)

@@ -75,7 +75,7 @@ internal static class DeckRules
     /// Whether the deck is served before a bolt is turned: a belt may slip for a deck that drags, and turns would only hide it.
     /// </summary>
     internal static bool ServesFirst(VisitFacts facts) =>
-        facts.SlipsNow
+        facts.Slip.ShowsNow
         && !Complete(facts)
         && facts.FrictionNow.Is(out FrictionFact? now)
         && now.Friction.Value > facts.Options.HighFriction.Value;
@@ -95,7 +95,8 @@ internal static class DeckRules
 
     /// <summary>A deck that was only cleaned is not judged worn before it had its lubricant.</summary>
     private static bool Complete(VisitFacts facts) =>
-        facts.Friction.Serviced && (facts.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.OilUnderneath);
+        facts.Friction.Serviced
+        && (facts.Traces.Lubricant > 0 || facts.Visit.Machine.Deck.PreWaxed || facts.Traces.OilUnderneath);
 
     private static Finding BeforeService(VisitFacts facts, FrictionFact now) =>
         new()
@@ -129,7 +130,7 @@ internal static class DeckRules
                     "Clean deck and underside of the belt. "
                     + Dose(facts)
                     + (
-                        facts.SlipsNow
+                        facts.Slip.ShowsNow
                             ? $" Turn no bolt before that: a deck that drags makes a belt slip. Then repeat the slip test under {facts.Say.TestDemand}."
                             : ""
                     ),
@@ -142,7 +143,7 @@ internal static class DeckRules
                 [
                     Cautions.StandStill,
                     Cautions.Clear,
-                    .. facts.SlipsNow ? [Cautions.TestUser] : Array.Empty<string>(),
+                    .. facts.Slip.ShowsNow ? [Cautions.TestUser] : Array.Empty<string>(),
                 ],
             },
         };
@@ -200,7 +201,7 @@ internal static class DeckRules
     {
         Answer<LubricantDose> dose = LubricantDose.Of(
             facts.Visit.Machine,
-            Si.Volume.FromSi(facts.Lubricant),
+            Si.Volume.FromSi(facts.Traces.Lubricant),
             facts.Options
         );
         if (dose.Missing.Why == Reason.NotOnThisMachine)
@@ -208,7 +209,7 @@ internal static class DeckRules
             return "Add no lubricant: this deck comes waxed.";
         }
 
-        if (facts.OilUnderneath || facts.OilOnRoller || facts.OilOnTop)
+        if (facts.Traces.OilUnderneath || facts.Traces.OilOnRoller || facts.Traces.OilOnTop)
         {
             return "Then measure again before any lubricant: there is oil already, and more would seep through.";
         }

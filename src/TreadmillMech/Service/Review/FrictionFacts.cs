@@ -84,7 +84,7 @@ internal sealed class FrictionFacts
         Readings<PullReading>(from, to).LastOrDefault() is { } reading
             ? DeckFriction
                 .FromPull(reading.Mass, reading.LoadedPull, reading.EmptyPull, Own(reading))
-                .Then(f => new FrictionFact(f, "dead-weight pull"))
+                .Then(f => new FrictionFact(f, FrictionFact.ByPull))
             : new Shortfall(Reason.InputUnknown, "DeckFriction");
 
     private Answer<FrictionFact> ByCurrent(int from, int to)
@@ -107,12 +107,7 @@ internal sealed class FrictionFacts
             return new Shortfall(Reason.CurrentLimit, "DeckFriction");
         }
 
-        // Uphill the user drives the belt; a drive that cannot brake then shows no current, however strong the user.
-        if (
-            Si.Ratio.ToSi(visit.TestDemand.Grade) > 0
-            && visit.Machine.Motor is not { CanBrake: true }
-            && Si.Current.ToSi(loaded.Current) < Si.Current.ToSi(empty.Current)
-        )
+        if (!Drives(loaded))
         {
             return new Shortfall(Reason.DriveCannotBrake, "DeckFriction");
         }
@@ -128,7 +123,7 @@ internal sealed class FrictionFacts
                 visit.TestDemand.Grade,
                 Own(loaded)
             )
-            .Then(f => new FrictionFact(f, "motor current"));
+            .Then(f => new FrictionFact(f, FrictionFact.ByCurrent));
     }
 
     private Answer<FrictionFact> ByPower(int from, int to)
@@ -140,8 +135,8 @@ internal sealed class FrictionFacts
             && loaded is not null
             && ReadingCheck.Same(Si.Speed.ToSi(r.BeltSpeed), Si.Speed.ToSi(loaded.BeltSpeed), options)
         );
-        return loaded is null || empty is null
-            ? new Shortfall(Reason.InputUnknown, "DeckFriction")
+        return loaded is null || empty is null ? new Shortfall(Reason.InputUnknown, "DeckFriction")
+            : !Drives(loaded) ? new Shortfall(Reason.DriveCannotBrake, "DeckFriction")
             : DeckFriction
                 .FromMainsPower(
                     loaded.UserMass ?? visit.TestDemand.Person.Mass,
@@ -154,6 +149,9 @@ internal sealed class FrictionFacts
                 )
                 .Then(f => new FrictionFact(f, "mains power"));
     }
+
+    private bool Drives<TReading>(TReading loaded)
+        where TReading : Reading => ReadingCheck.Drives<TReading>(visit, visit.Events.IndexOf(loaded), options);
 
     private Answer<Estimate<MotorConstant>> FindMotorConstant()
     {

@@ -3,6 +3,8 @@ namespace TreadmillMech.Service.Review;
 /// <summary>Words that depend on the machine: how many bolts it has, what drives its roller, what its plate allows.</summary>
 internal sealed class MachineWords
 {
+    private readonly bool? clockwise;
+
     internal MachineWords(Visit visit)
     {
         bool one = visit.Machine.TakeUp.Bolts == 1;
@@ -11,6 +13,7 @@ internal sealed class MachineWords
         TurnOfBolts = one ? "turn of the take-up bolt" : "turn of both bolts";
         HardBolt = one ? "the take-up bolt that turns hard" : "a take-up bolt that turns hard";
         Equally = one ? "" : ", equally";
+        clockwise = visit.Machine.TakeUp.ClockwiseTightens;
         Drive = visit.Machine.DriveBelt is null ? "coupling of motor and roller" : "drive belt";
         AbovePlate =
             visit.Machine.Plate?.LargestUserMass is { } largest
@@ -31,6 +34,12 @@ internal sealed class MachineWords
     internal string Equally { get; }
 
     internal string HardBolt { get; }
+
+    /// <summary>Which way round a bolt is turned to tighten or to loosen, or whom to ask; a sentence behind the action.</summary>
+    internal string Sense(bool tighten) =>
+        clockwise is { } known
+            ? $" {(tighten ? "Tightening" : "Loosening")} is {(known == tighten ? "clockwise" : "anticlockwise")}, seen from where the bolt's head is."
+            : $" Which way round tightens was not stated, mostly it is clockwise, seen from where the bolt's head is: ask the maker's manual, and watch which way the roller's end moves.";
 
     /// <summary>What carries the motor's torque to the roller.</summary>
     internal string Drive { get; }

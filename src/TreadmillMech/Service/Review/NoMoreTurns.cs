@@ -34,11 +34,19 @@ internal static class NoMoreTurns
         new()
         {
             Action =
-                $"Do not tighten further: there is no thread left{(facts.BoltTurnsHard ? ", and a bolt at its end turns hard" : "")}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
+                $"Do not tighten further: there is no thread left{(facts.Bolts.TurnHard ? ", and a bolt at its end turns hard" : "")}. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
             Expect = "With a new belt, thread left for tightening and a test that holds.",
             StopAt = "Do not lengthen the adjustment with spacers or longer bolts.",
             EffortMinutes = 15,
             Cautions = [Cautions.Unplug, Cautions.StandStill],
+        };
+
+    /// <summary>There is thread for a turn or so, but the belt is slacker than that.</summary>
+    internal static NextStep ThreadTooShort(VisitFacts facts) =>
+        Thread(facts) with
+        {
+            Action =
+                "Do not tighten: the thread left ends before the belt holds. Measure the belt's marks or loop length; a belt stretched that far is replaced.",
         };
 
     private static NextStep Tight(string why) =>

@@ -3,11 +3,12 @@ namespace TreadmillMech.Service.Review;
 /// <summary>The owner's page: what it means to them, without forces or probabilities.</summary>
 internal static class OwnerPage
 {
-    internal static IEnumerable<string> Of(Verdict verdict, IReadOnlyList<Finding> findings, bool slipJudged)
+    internal static IEnumerable<string> Of(Verdict verdict, IReadOnlyList<Finding> findings)
     {
         yield return verdict switch
         {
-            Verdict.Use when !slipJudged => "Nothing was found against using the machine; not all of it was tested.",
+            Verdict.NotEnoughRead =>
+                "It is not known yet whether the machine is fit for use: it was not tested with a person on it as it stands now. Nobody uses it before that test.",
             Verdict.Use => "The machine may be used.",
             Verdict.Restrict when OnlyTheUser(findings) =>
                 "The machine may be used by people within the mass on its plate, and by nobody heavier.",

@@ -18,7 +18,7 @@ internal static class Proposals
 
     private static IEnumerable<ReadingProposal> BeforeATurn(VisitFacts facts)
     {
-        if (!facts.RollerWiped)
+        if (!facts.Traces.RollerWiped)
         {
             yield return new(
                 "Machine unplugged, wipe the drive roller with a dry white cloth while turning it by hand.",
@@ -28,7 +28,7 @@ internal static class Proposals
             );
         }
 
-        if (!facts.SpeedsSettle)
+        if (!facts.Slip.SpeedsSettle)
         {
             yield return new(
                 $"Speeds of motor, drive roller and belt together, unloaded and under {facts.Say.TestDemand}.",

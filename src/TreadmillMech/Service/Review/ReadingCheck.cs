@@ -47,6 +47,7 @@ internal static class ReadingCheck
         visit.Events[index] switch
         {
             MotorCurrentReading current => OfMotor(current)
+                ?? BeyondLimit(visit.Machine, current, options)
                 ?? BelowUnloaded<MotorCurrentReading>(visit, index, "current", options),
             MainsCurrentReading mains => OfMains(mains)
                 ?? BelowUnloaded<MainsCurrentReading>(visit, index, "current", options),
@@ -72,6 +73,12 @@ internal static class ReadingCheck
                 : "A direct-current clamp that was not zeroed carries an unknown offset; zero it and read again."
         );
 
+    private static string? BeyondLimit(Treadmill machine, MotorCurrentReading reading, VisitOptions options) =>
+        machine.Motor?.CurrentLimit is { } limit
+        && Si.Current.ToSi(reading.Current) > options.MostOfLimit.Value * Si.Current.ToSi(limit)
+            ? $"The controller's limit is {new Figure("", Si.Current.ToSi(limit), "A")}, and lets no such current through; look at the clamp's range and the decimal point, and read again."
+            : null;
+
     private static string? OfMains(MainsCurrentReading reading) =>
         Unfit(reading.Form, reading.Response, MeteredQuantity.MainsCurrent);
 
@@ -81,18 +88,40 @@ internal static class ReadingCheck
         return use.Fitness == MeterFitness.Reads ? null : use.Why;
     }
 
+    /// <summary>
+    /// Whether the drive surely carries what is on the belt: uphill the weight of the user drives, and a drive that cannot
+    /// brake then shows nothing, however strong the user.
+    /// </summary>
+    internal static bool Drives<TReading>(Visit visit, int index, VisitOptions options)
+        where TReading : Reading =>
+        NotUphill(visit)
+        || visit.Machine.Motor is { CanBrake: true }
+        || Compared(visit.Events[index]) is not { State: LoadState.Loaded } loaded
+        || UnloadedBeside<TReading>(visit, index, loaded.Speed, options)
+            .Select(unloaded => loaded.Value >= unloaded)
+            .DefaultIfEmpty(false)
+            .All(static carries => carries);
+
     private static string? BelowUnloaded<TReading>(Visit visit, int index, string what, VisitOptions options)
         where TReading : Reading =>
         Compared(visit.Events[index]) is { State: LoadState.Loaded } loaded
         && NotUphill(visit)
-        && Beside<TReading>(visit, index)
-            .Any(other =>
-                Compared(other) is { State: LoadState.Unloaded } unloaded
-                && Same(unloaded.Speed, loaded.Speed, options)
-                && loaded.Value < unloaded.Value
-            )
+        && UnloadedBeside<TReading>(visit, index, loaded.Speed, options).Any(unloaded => loaded.Value < unloaded)
             ? $"The loaded {what} is below the unloaded one at the same speed, though nobody walked uphill; one of the two is wrong. Read both again."
             : null;
+
+    /// <summary>What was read of the empty belt at a speed [m/s], before or after a reading.</summary>
+    private static IEnumerable<double> UnloadedBeside<TReading>(
+        Visit visit,
+        int index,
+        double speed,
+        VisitOptions options
+    )
+        where TReading : Reading =>
+        Beside<TReading>(visit, index)
+            .Select(Compared)
+            .Where(other => other is { State: LoadState.Unloaded } empty && Same(empty.Speed, speed, options))
+            .Select(static other => other!.Value.Value);
 
     /// <summary>What a usable electrical reading is compared by, in SI units; null for any other event.</summary>
     private static (LoadState State, double Speed, double Value)? Compared(VisitEvent happened) =>

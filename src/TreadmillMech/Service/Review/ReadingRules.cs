@@ -196,8 +196,8 @@ internal static class ReadingRules
         }
 
         if (
-            facts.SlipNow.Is(out SlipLocation? located)
-            && facts.SlippedLast == false
+            facts.Slip.Now.Is(out SlipLocation? located)
+            && facts.Slip.SlippedLast == false
             && located.BeyondDoubt(facts.Options)
         )
         {

@@ -199,8 +199,8 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Slips(VisitFacts facts)
     {
-        SlipLocation? found = facts.SlipAsFound.Is(out SlipLocation? a) ? a : null;
-        SlipLocation? left = facts.SlipNow.Is(out SlipLocation? b) ? b : null;
+        SlipLocation? found = facts.Slip.AsFound.Is(out SlipLocation? a) ? a : null;
+        SlipLocation? left = facts.Slip.Now.Is(out SlipLocation? b) ? b : null;
         (ReadingKind Kind, string Name, Figure? Found, Figure? Left)[] rows =
         [
             (ReadingKind.BeltSlip, "Slip of the running belt", Percent(found?.RunningBelt), Percent(left?.RunningBelt)),
@@ -218,14 +218,14 @@ internal static class ReadingTable
 
     private static IEnumerable<ReadingRow> Tracking(VisitFacts facts)
     {
-        if (facts.Tracking is not null || facts.TrackingAsFound is not null)
+        if (facts.Tracking.Empty is not null || facts.Tracking.AsFound is not null)
         {
             yield return new(
                 ReadingKind.Drift,
                 "Drift to the right for each pass",
                 "mm",
-                Drift(facts.TrackingAsFound),
-                Drift(facts.Tracking),
+                Drift(facts.Tracking.AsFound),
+                Drift(facts.Tracking.Empty),
                 TrackingRules.Straight(facts.Options)
             );
         }
@@ -357,7 +357,7 @@ internal static class ReadingTable
     private static Figure? Told(Answer<Figure> answer) => answer.Is(out Figure? figure) ? figure : null;
 
     private static Figure? Drift(TrackingReading? reading) =>
-        reading is null ? null : new("drift", 1000 * Si.Length.ToSi(reading.DriftToRight) / reading.Passes, "mm");
+        reading is null ? null : new("drift", 1000 * reading.ForEachPass, "mm");
 
     private static Figure? Percent(Answer<Estimate<double>>? slip) =>
         slip is { } answer && answer.Is(out Estimate<double> found)

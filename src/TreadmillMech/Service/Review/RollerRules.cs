@@ -7,7 +7,7 @@ internal static class RollerRules
 {
     internal static IEnumerable<Finding> Of(VisitFacts facts)
     {
-        if (facts.OilOnTop)
+        if (facts.Traces.OilOnTop)
         {
             yield return new()
             {
@@ -28,7 +28,7 @@ internal static class RollerRules
                 },
             };
         }
-        else if (facts.TopNotWipedSince)
+        else if (facts.Traces.TopNotWipedSince)
         {
             yield return new()
             {
@@ -48,7 +48,7 @@ internal static class RollerRules
                 },
             };
         }
-        else if (facts.TopDriedUp)
+        else if (facts.Traces.TopDriedUp)
         {
             yield return new()
             {
@@ -62,18 +62,18 @@ internal static class RollerRules
             };
         }
 
-        if (facts.OilOnRoller)
+        if (facts.Traces.OilOnRoller)
         {
             yield return new()
             {
                 Subject = Subject.Rollers,
-                Severity = facts.SlipsNow ? Severity.Restrict : Severity.Attend,
+                Severity = facts.Slip.ShowsNow ? Severity.Restrict : Severity.Attend,
                 Statement =
                     "There is oil or lubricant on the drive roller: it lowers the grip, however tight the belt is.",
                 For =
                 [
                     "The cloth drawn over the roller shows it.",
-                    .. facts.SlipsNow ? ["The belt gives way under load."] : Array.Empty<string>(),
+                    .. facts.Slip.ShowsNow ? ["The belt gives way under load."] : Array.Empty<string>(),
                 ],
                 ForOwner = "The roller that moves the belt is oily and is being cleaned.",
                 Next = new()

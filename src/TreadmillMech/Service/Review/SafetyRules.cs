@@ -9,8 +9,15 @@ namespace TreadmillMech.Service.Review;
 internal static class SafetyRules
 {
     /// <summary>The findings, each with the cause that it settles; null where it settles none.</summary>
-    internal static IEnumerable<(Cause? Settles, Finding Finding)> Of(VisitFacts facts) =>
-        Bearings(facts).Concat(Drive(facts)).Concat(Motor(facts)).Concat(Supply(facts)).Concat(BeltAndDeck(facts));
+    internal static IEnumerable<(Cause? Settles, Finding Finding)> Of(
+        VisitFacts facts,
+        IReadOnlyList<RankedCause> causes
+    ) =>
+        Bearings(facts)
+            .Concat(Drive(facts))
+            .Concat(Motor(facts, causes))
+            .Concat(Supply(facts, causes))
+            .Concat(BeltAndDeck(facts));
 
     private static IEnumerable<(Cause?, Finding)> Bearings(VisitFacts facts)
     {
@@ -90,7 +97,7 @@ internal static class SafetyRules
             );
         }
 
-        if (There(facts, Symptom.BurntRubber) && facts.DriveBeltMended)
+        if (There(facts, Symptom.BurntRubber) && facts.Slip.DriveBeltMended)
         {
             yield return (
                 null,
@@ -142,7 +149,7 @@ internal static class SafetyRules
         }
     }
 
-    private static IEnumerable<(Cause?, Finding)> Motor(VisitFacts facts)
+    private static IEnumerable<(Cause?, Finding)> Motor(VisitFacts facts, IReadOnlyList<RankedCause> causes)
     {
         Threshold limit = facts.Options.HotMotor;
         double? rise =
@@ -154,7 +161,20 @@ internal static class SafetyRules
             yield return HotMotor(facts, smells, rise);
         }
 
-        if (There(facts, Symptom.ShutsOff))
+        if (SupplyShutsOff(facts, causes))
+        {
+            yield return (
+                Cause.SupplyWeak,
+                From(CauseAdvice.Of(facts, Cause.SupplyWeak)!) with
+                {
+                    Severity = Severity.Restrict,
+                    Statement =
+                        "The controller shuts off under load, and the mains supply is weak: the belt stops under the feet.",
+                    For = causes.First(static c => c.Cause == Cause.SupplyWeak).For,
+                }
+            );
+        }
+        else if (There(facts, Symptom.ShutsOff))
         {
             yield return (
                 Cause.ControllerLimit,
@@ -294,7 +314,7 @@ internal static class SafetyRules
             Cautions = [Cautions.Unplug, Cautions.Electrical, Cautions.TestUser],
         };
 
-    private static IEnumerable<(Cause?, Finding)> Supply(VisitFacts facts)
+    private static IEnumerable<(Cause?, Finding)> Supply(VisitFacts facts, IReadOnlyList<RankedCause> causes)
     {
         CauseAdvice supply = CauseAdvice.Of(facts, Cause.SupplyWeak)!;
         if (Rise(facts, WarmPlace.MainsPlug) is { } plug && plug > facts.Options.HotPlug.Value)
@@ -317,7 +337,7 @@ internal static class SafetyRules
                 }
             );
         }
-        else if (There(facts, Symptom.LightsDim))
+        else if (There(facts, Symptom.LightsDim) && !SupplyShutsOff(facts, causes))
         {
             yield return (
                 Cause.SupplyWeak,
@@ -329,6 +349,12 @@ internal static class SafetyRules
             );
         }
     }
+
+    /// <summary>A controller that starves on a weak supply shuts off as one that is asked for too much: the supply comes first.</summary>
+    private static bool SupplyShutsOff(VisitFacts facts, IReadOnlyList<RankedCause> causes) =>
+        There(facts, Symptom.ShutsOff)
+        && !(Rise(facts, WarmPlace.MainsPlug) > facts.Options.HotPlug.Value)
+        && causes.Any(c => c.Cause == Cause.SupplyWeak && c.Probability >= facts.Options.LikelyCause.Value);
 
     private static IEnumerable<(Cause?, Finding)> BeltAndDeck(VisitFacts facts)
     {

@@ -49,8 +49,8 @@ internal static class SlipBracket
     /// <summary>Margin at a number of turns of this visit; null where the tests or the tension do not tell.</summary>
     internal static Figure? Margin(VisitFacts facts, double turns)
     {
-        double[] slipped = [.. facts.SlipTests.Where(t => t.Slipped).Select(t => t.Turns)];
-        double[] held = [.. facts.SlipTests.Where(t => !t.Slipped).Select(t => t.Turns)];
+        double[] slipped = [.. facts.Slip.Tests.Where(t => t.Slipped).Select(t => t.Turns)];
+        double[] held = [.. facts.Slip.Tests.Where(t => !t.Slipped).Select(t => t.Turns)];
         if (slipped.Length == 0 || held.Length == 0 || slipped.Max() >= held.Min())
         {
             return null;

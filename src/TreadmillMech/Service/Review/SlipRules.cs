@@ -9,29 +9,29 @@ internal static class SlipRules
 {
     internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
-        if (!facts.SlipsNow)
+        if (!facts.Slip.ShowsNow)
         {
             return Holding(facts, budget);
         }
 
         bool driveBelt =
-            facts.LocatedAt(SlipPlace.DriveBelt)
-            || facts.LocatedAt(SlipPlace.Both)
-            || (TurnsSpent(facts) && !(facts.SlipNow.Found && facts.LocatedAt(SlipPlace.RunningBelt)));
-        return facts.OilOnRoller ? []
-            : facts.RetestDue ? [NotRetested(facts)]
+            facts.Slip.LocatedAt(SlipPlace.DriveBelt)
+            || facts.Slip.LocatedAt(SlipPlace.Both)
+            || (TurnsSpent(facts) && !(facts.Slip.Now.Found && facts.Slip.LocatedAt(SlipPlace.RunningBelt)));
+        return facts.Traces.OilOnRoller ? []
+            : facts.Slip.RetestDue ? [NotRetested(facts)]
             : driveBelt ? [DriveBeltSlips(facts, causes)]
             : [RunningBeltSlips(facts, budget, causes)];
     }
 
     /// <summary>Whether less than one step is left of the turns of a visit.</summary>
     private static bool TurnsSpent(VisitFacts facts) =>
-        facts.Options.MostTurns.Value - facts.Turns < facts.Options.TurnStep.Value - 1e-9;
+        facts.Options.MostTurns.Value - facts.Bolts.Turns < facts.Options.TurnStep.Value - 1e-9;
 
     private static Finding NotRetested(VisitFacts facts) =>
         new()
         {
-            Subject = facts.LocatedAt(SlipPlace.DriveBelt) ? Subject.DriveBelt : Subject.RunningBelt,
+            Subject = facts.Slip.LocatedAt(SlipPlace.DriveBelt) ? Subject.DriveBelt : Subject.RunningBelt,
             Severity = Severity.Restrict,
             Statement = "It slipped under the test demand, and was not tested since the last work on belts or rollers.",
             For = Evidence(facts, located: false),
@@ -45,7 +45,7 @@ internal static class SlipRules
     {
         bool turnsLeft = budget.TurnsLeft >= facts.Options.TurnStep.Value - 1e-9;
         string? first = ReadFirst(facts) ?? (turnsLeft ? NotByTurns(facts, causes) : null);
-        bool located = facts.LocatedAt(SlipPlace.RunningBelt);
+        bool located = facts.Slip.LocatedAt(SlipPlace.RunningBelt);
         return new()
         {
             Subject = Subject.RunningBelt,
@@ -62,13 +62,15 @@ internal static class SlipRules
             Next =
                 first is not null ? ReadFirstStep(facts, first)
                 : DeckRules.ServesFirst(facts) ? null
+                : turnsLeft && facts.ThreadEndsFirst ? NoMoreTurns.ThreadTooShort(facts)
                 : turnsLeft ? QuarterTurn(facts)
                 : NoMoreTurns.Of(facts, budget),
             AlsoBy = first is not null || DeckRules.ServesFirst(facts) ? [] : LimitsOfATurn(facts, budget),
         };
     }
 
-    private static bool DriveBeltJudged(VisitFacts facts) => facts.DriveBeltRead || facts.Machine.DriveBelt is null;
+    private static bool DriveBeltJudged(VisitFacts facts) =>
+        facts.Slip.DriveBeltRead || facts.Machine.DriveBelt is null;
 
     private static ImmutableArray<string> Evidence(VisitFacts facts, bool located)
     {
@@ -80,19 +82,22 @@ internal static class SlipRules
             );
         }
 
-        foreach ((double turns, bool slipped) in facts.SlipTests.Distinct())
+        foreach ((double turns, bool slipped) in facts.Slip.Tests.Distinct())
         {
             evidence.Add(
                 $"At {Words.Turns(turns, signed: true)} {facts.Say.OnBolts} it {(slipped ? "slips" : "holds")} under the test demand."
             );
         }
 
-        if (facts is { RollerWiped: true, OilOnRoller: false, DustOnRoller: false, SlipsSinceLubricant: false })
+        if (
+            facts.Traces is { RollerWiped: true, OilOnRoller: false, DustOnRoller: false }
+            && !facts.Slip.SinceLubricant
+        )
         {
             evidence.Add("The drive roller is clean: it is not oil.");
         }
 
-        if (facts.SlipsSinceLubricant)
+        if (facts.Slip.SinceLubricant)
         {
             evidence.Add("It held before the deck was lubricated.");
         }
@@ -102,15 +107,16 @@ internal static class SlipRules
 
     /// <summary>What must be read before a bolt is turned; null where nothing is missing.</summary>
     private static string? ReadFirst(VisitFacts facts) =>
-        facts.SlipsSinceLubricant
+        facts.Slip.SinceLubricant
             ? "Wipe the drive roller with a dry white cloth again: it held before the deck was lubricated, and lubricant on the roller makes a tight belt slip."
-        : !facts.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
-        : facts.DustOnRoller ? "Clean the drive roller, machine unplugged: there is dust on it, and dust takes grip."
+        : !facts.Traces.RollerWiped ? "Wipe the drive roller with a dry white cloth: oil there makes a tight belt slip."
+        : facts.Traces.DustOnRoller
+            ? "Clean the drive roller, machine unplugged: there is dust on it, and dust takes grip."
         : !DriveBeltJudged(facts)
             ? $"Read motor and roller speed, unloaded and under {facts.Say.TestDemand}: their ratio tells whether the {facts.Say.Drive} slips."
-        : facts.HeldWithLess is { } held
-            ? $"Repeat the slip test under {facts.Say.TestDemand}: it slips at {Words.Turns(facts.Turns, signed: true)} and held at {Words.Turns(held, signed: true)}, and more tension cannot make it slip."
-        : !facts.Tension.Found && facts.SlipTests.Count == 0
+        : facts.Slip.HeldWithLess is { } held
+            ? $"Repeat the slip test under {facts.Say.TestDemand}: it slips at {Words.Turns(facts.Bolts.Turns, signed: true)} and held at {Words.Turns(held, signed: true)}, and more tension cannot make it slip."
+        : !facts.Tension.Found && facts.Slip.Tests.Count == 0
             ? "Take one lift test at 30 mm, or a slip test before the first turn: without a reference nobody knows when to stop."
         : null;
 
@@ -168,7 +174,7 @@ internal static class SlipRules
         return new()
         {
             Action =
-                $"Tighten {facts.Say.Bolts} by {Words.Turns(step, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}.",
+                $"Tighten {facts.Say.Bolts} by {Words.Turns(step, signed: false)}{facts.Say.Equally}, then repeat the slip test under {facts.Say.TestDemand}.{facts.Say.Sense(tighten: true)}",
             Expect =
                 $"The belt elongates by {after.StrainAdded}.{tension}{predicted} Slip below {Words.Percent(facts.Options.Slip.Value)} and no giving way under the feet.",
             StopAt =
@@ -181,7 +187,7 @@ internal static class SlipRules
 
     /// <summary>What to think of a belt that slips when the turns are given.</summary>
     private static string StillSlips(VisitFacts facts) =>
-        facts.LocatedAt(SlipPlace.RunningBelt)
+        facts.Slip.LocatedAt(SlipPlace.RunningBelt)
             ? $"If it still slips then, read the speeds again: either the {facts.Say.Drive} slips by now, or belt and roller have lost their grip, not their tension."
             : $"What still slips then is likely the {facts.Say.Drive}.";
 
@@ -212,8 +218,8 @@ internal static class SlipRules
             Subject = Subject.RunningBelt,
             Severity = Severity.Restrict,
             Statement =
-                $"After {Words.Turns(facts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; tension is not what it wants for.",
-            Number = new("turns at this visit", facts.Turns, "turn"),
+                $"After {Words.Turns(facts.Bolts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; tension is not what it wants for.",
+            Number = new("turns at this visit", facts.Bolts.Turns, "turn"),
             Limit = facts.Options.MostTurns,
             AlsoBy = [facts.Options.Slip.InPercent(), facts.Options.TurnStep],
             For =
@@ -235,13 +241,13 @@ internal static class SlipRules
 
     private static Finding DriveBeltSlips(VisitFacts facts, IReadOnlyList<RankedCause> causes)
     {
-        if (facts.LocatedAt(SlipPlace.RunningBelt))
+        if (facts.Slip.LocatedAt(SlipPlace.RunningBelt))
         {
             return TurnsDidNotHelp(facts);
         }
 
-        bool located = facts.LocatedAt(SlipPlace.DriveBelt) || facts.LocatedAt(SlipPlace.Both);
-        double given = Math.Max(0, facts.Turns);
+        bool located = facts.Slip.LocatedAt(SlipPlace.DriveBelt) || facts.Slip.LocatedAt(SlipPlace.Both);
+        double given = Math.Max(0, facts.Bolts.Turns);
         double back = Math.Min(given, facts.Options.BackOffTurns.Value);
         string takeBack =
             back > 0
@@ -252,22 +258,27 @@ internal static class SlipRules
             work is not null ? takeBack + work + "."
             : back > 0 ? takeBack + "work on the drive as said beside it."
             : "";
-        double before = facts.TurnsBySomebody;
+        double before = facts.Bolts.TurnsBySomebody;
         if (action.Length > 0 && before > 0)
         {
             action +=
                 $" Once it holds, take the {Words.Turns(before, signed: false)} given before the visit back as well, by {Words.Turns(facts.Options.TurnStep.Value, signed: false)} at a time while the slip test holds.";
         }
 
-        string both = facts.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
+        if (action.Length > 0 && (back > 0 || before > 0))
+        {
+            action += facts.Say.Sense(tighten: false);
+        }
+
+        string both = facts.Slip.LocatedAt(SlipPlace.Both) ? " The running belt slips as well; it comes second." : "";
         return new()
         {
             Subject = Subject.DriveBelt,
             Severity = Severity.Restrict,
             Statement = located
                 ? $"The {facts.Say.Drive} slips: under load the roller falls behind the motor.{both}"
-                : $"After {Words.Turns(facts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; the {facts.Say.Drive} is to be suspected.",
-            Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Turns, "turn"),
+                : $"After {Words.Turns(facts.Bolts.Turns, signed: false)} {facts.Say.OnBolts} it still slips; the {facts.Say.Drive} is to be suspected.",
+            Number = located ? SlipFigure(facts) : new("turns at this visit", facts.Bolts.Turns, "turn"),
             Limit = located ? facts.Options.Slip.InPercent() : facts.Options.MostTurns,
             AlsoBy =
             [
@@ -301,13 +312,13 @@ internal static class SlipRules
 
     private static IEnumerable<Finding> Holding(VisitFacts facts, TensionBudget budget)
     {
-        int lastSlip = facts.SlipTests.FindLastIndex(t => t.Slipped);
+        int lastSlip = facts.Slip.Tests.FindLastIndex(t => t.Slipped);
         if (lastSlip >= 0)
         {
-            yield return Cured(facts, budget, facts.SlipTests[lastSlip].Turns, facts.SlipTests[^1].Turns);
+            yield return Cured(facts, budget, facts.Slip.Tests[lastSlip].Turns, facts.Slip.Tests[^1].Turns);
         }
         else if (
-            facts.SlippedLast is null
+            facts.Slip.SlippedLast is null
             && facts.Margin.Is(out Figure? predicted)
             && Sure(facts, predicted)
             && predicted.Value < facts.Options.WantedMargin.Value
@@ -336,16 +347,17 @@ internal static class SlipRules
     {
         string places =
             $"it slips at {Words.Turns(slipped, signed: true)} and holds at {Words.Turns(held, signed: true)} {facts.Say.OnBolts}";
-        bool loosened = facts.RetestDue && facts.Turns < held - 1e-9;
-        bool byTurns = held > slipped && !facts.OtherWorkSinceSlip;
+        bool loosened = facts.Slip.RetestDue && facts.Bolts.Turns < held - 1e-9;
+        bool byTurns = held > slipped && !facts.Slip.OtherWorkSince;
         Figure? margin = facts.Margin.Is(out Figure? known) && Sure(facts, known) ? known : null;
         bool ample = margin?.Value >= facts.Options.WantedMargin.Value;
         return new()
         {
             Subject = Subject.RunningBelt,
             Severity = byTurns || loosened ? Severity.Attend : Severity.Note,
-            Statement = byTurns
-                ? $"The running belt was slack: {places}."
+            Statement =
+                byTurns && facts.Traces.OilOnRoller ? $"More tension covers up the oil on the drive roller: {places}."
+                : byTurns ? $"The running belt was slack: {places}."
                 : $"It gave way and holds now, by other work than tension alone: {places}.",
             Number = margin,
             Limit = facts.Options.WantedMargin,
@@ -361,7 +373,7 @@ internal static class SlipRules
                         facts,
                         $"Repeat the slip test under {facts.Say.TestDemand}: the belt was loosened since it held."
                     )
-                : byTurns && !ample && facts.RetestDue
+                : byTurns && !ample && facts.Slip.RetestDue
                     ? ReadFirstStep(
                         facts,
                         $"Repeat the slip test under {facts.Say.TestDemand}: there was work since it held."
@@ -373,19 +385,21 @@ internal static class SlipRules
 
     /// <summary>A quarter turn of reserve after the rung that just holds: its margin may be hardly above 1.</summary>
     private static NextStep? Reserve(VisitFacts facts, TensionBudget budget) =>
-        facts.OilOnRoller || ReadFirst(facts) is not null || budget.TurnsLeft < facts.Options.TurnStep.Value - 1e-9
+        facts.Traces.OilOnRoller
+        || ReadFirst(facts) is not null
+        || budget.TurnsLeft < facts.Options.TurnStep.Value - 1e-9
             ? null
             : QuarterTurn(facts) with
             {
                 Action =
-                    $"For reserve, tighten {facts.Say.Bolts} once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, and repeat the slip test under {facts.Say.TestDemand}.",
+                    $"For reserve, tighten {facts.Say.Bolts} once more by {Words.Turns(facts.Options.TurnStep.Value, signed: false)}{facts.Say.Equally}, and repeat the slip test under {facts.Say.TestDemand}.{facts.Say.Sense(tighten: true)}",
                 StopAt =
                     $"Stop after this one step, or if a bolt turns suddenly hard; more costs the rollers' bearings and buys nothing that was asked for.",
             };
 
     private static Figure? SlipFigure(VisitFacts facts)
     {
-        if (!facts.SlipLocated.Is(out SlipLocation? located))
+        if (!facts.Slip.Located.Is(out SlipLocation? located))
         {
             return null;
         }

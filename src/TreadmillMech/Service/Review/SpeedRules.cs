@@ -1,5 +1,7 @@
 using TreadmillMech.Laws;
 using TreadmillMech.Numbers;
+using TreadmillMech.Service.Causes;
+using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Events;
 using UnitsNet;
 
@@ -61,17 +63,52 @@ internal static class SpeedRules
         && AgainstRoller(facts) is { } off
         && Math.Abs(off) > facts.Options.RatioAgreement.Value;
 
+    /// <summary>
+    /// Whether under load a belt seems to run ahead of what drives it, by more than the errors of the speeds. Off the
+    /// level the user may drive the belt, and it may; on the level no belt overtakes its pulley.
+    /// </summary>
+    internal static bool RunsAhead(VisitFacts facts) =>
+        Ahead(facts, facts.Slip.AsFound) || Ahead(facts, facts.Slip.Now);
+
+    private static bool Ahead(VisitFacts facts, Answer<SlipLocation> speeds) =>
+        Si.Ratio.ToSi(facts.Visit.TestDemand.Grade) <= 0
+        && speeds.Is(out SlipLocation? located)
+        && (Ahead(facts, located.RunningBelt) || Ahead(facts, located.DriveBelt) || Ahead(facts, located.Whole));
+
+    private static bool Ahead(VisitFacts facts, Answer<Estimate<double>> slip) =>
+        slip.Is(out Estimate<double> told) && told.Value < -facts.Options.Slip.Value - (2 * told.StandardUncertainty);
+
+    /// <summary>Whether two readings of the empty belt at one displayed speed differ by more than a display may be off.</summary>
+    internal static bool DisplaysContradict(VisitFacts facts)
+    {
+        (LoadState State, double Display, double Belt, double Relative)[] read =
+        [
+            .. BeltAndDisplay(facts).Where(static r => r.State == LoadState.Unloaded && r.Belt > 0),
+        ];
+        return read.Any(one =>
+            read.Any(other =>
+                ReadingCheck.Same(one.Display, other.Display, facts.Options)
+                && Math.Abs((one.Belt / other.Belt) - 1) > facts.Options.DisplayError.Value
+            )
+        );
+    }
+
+    private static IEnumerable<(LoadState State, double Display, double Belt, double Relative)> BeltAndDisplay(
+        VisitFacts facts
+    ) =>
+        facts
+            .LoneSpeeds.Concat(facts.Used<Reading>())
+            .Select(r => Shown(facts, r))
+            .OfType<(LoadState State, double Display, double Belt, double Relative)>();
+
     /// <summary>Error of the display, from belt and display read together, best unloaded; null where they were not.</summary>
     internal static Figure? DisplayError(VisitFacts facts)
     {
         // Under load a belt may slip, be overrun, or lag behind a controller at its limit: the display is judged unloaded
         // where it can be, and never by a drive that gives way or can do no more.
         if (
-            facts
-                .Used<Reading>()
-                .Select(r => Shown(facts, r))
-                .OfType<(LoadState State, double Display, double Belt, double Relative)>()
-                .Where(r => r.State == LoadState.Unloaded || !Struggles(facts))
+            BeltAndDisplay(facts)
+                .Where(r => r.State == LoadState.Unloaded || !LagsUnderLoad(facts))
                 .OrderBy(r => r.State == LoadState.Unloaded)
                 .LastOrDefault()
             is not { Display: > 0 } reading
@@ -85,11 +122,22 @@ internal static class SpeedRules
         return new("error of the display", 100 * error, "%", 100 * shown / belt * relative);
     }
 
-    /// <summary>Whether the drive gives way under load, or is at its limit.</summary>
-    private static bool Struggles(VisitFacts facts) =>
-        facts.SlipsNow
-        || facts.Used<SymptomReading>().Any(static s => s is { Symptom: Symptom.ShutsOff, Present: true })
-        || facts.Used<MotorCurrentReading>().Any(r => ReadingCheck.AtLimit(facts.Visit.Machine, r, facts.Options));
+    /// <summary>
+    /// Whether at any time of the visit the belt did not run under load as the drive was set: it gave way, even if that was
+    /// mended since, the drive was at its limit, the user drove it, or the motor itself fell behind.
+    /// </summary>
+    private static bool LagsUnderLoad(VisitFacts facts) =>
+        facts.Slip.Tests.Any(static t => t.Slipped)
+        || Slipped(facts.Slip.AsFound)
+        || Slipped(facts.Slip.Now)
+        || facts
+            .Used<SymptomReading>()
+            .Any(static s => s is { Symptom: Symptom.ShutsOff or Symptom.BeltRunsAway, Present: true })
+        || facts.Used<MotorCurrentReading>().Any(r => ReadingCheck.AtLimit(facts.Visit.Machine, r, facts.Options))
+        || Math.Abs(1 - (MotorEvidence.Drooping(facts) ?? 1)) > facts.Options.SameSpeed.Value;
+
+    private static bool Slipped(Answer<SlipLocation> speeds) =>
+        speeds.Is(out SlipLocation? located) && SlipFacts.Shows(located);
 
     /// <summary>Display and belt read together [m/s]: by a meter, or by counted passes of the whole loop.</summary>
     private static (LoadState State, double Display, double Belt, double Relative)? Shown(
@@ -127,8 +175,20 @@ internal static class SpeedRules
             yield return OfRoller(facts, AgainstRoller(facts)!.Value);
         }
 
+        if (RunsAhead(facts))
+        {
+            yield return OfAhead(facts);
+        }
+
+        bool twice = DisplaysContradict(facts);
+        if (twice)
+        {
+            yield return OfTwo(facts);
+        }
+
         if (
             !roller
+            && !twice
             && DisplayError(facts) is { } error
             && Math.Abs(error.Value) > 100 * facts.Options.DisplayError.Value
         )
@@ -163,15 +223,49 @@ internal static class SpeedRules
             Limit = facts.Options.GrossDisplayError.InPercent(),
             For = ["Belt and display read at one time."],
             ForOwner = "The speed on the display is to be compared with that of the belt once more.",
+            Next = ReadAgain(facts),
+        };
+
+    private static NextStep ReadAgain(VisitFacts facts) =>
+        new()
+        {
+            Action =
+                "Read belt and display again, unloaded: one mark only, every pass counted, the display's unit looked at. Set nothing before that.",
+            Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}, or the same error twice.",
+            StopAt = "Until then nobody trains by the displayed speed.",
+            EffortMinutes = 5,
+            Cautions = [Cautions.Clear, Cautions.Key],
+        };
+
+    private static Finding OfAhead(VisitFacts facts) =>
+        new()
+        {
+            Subject = Subject.Readings,
+            Severity = Severity.Attend,
+            Statement = "Under load a belt seems to run ahead of what drives it: a speed was misread.",
+            Limit = facts.Options.Slip.InPercent(),
+            ForOwner = "The speeds of the drive are to be read once more.",
             Next = new()
             {
                 Action =
-                    "Read belt and display again, unloaded: one mark only, every pass counted, the display's unit looked at. Set nothing before that.",
-                Expect = $"Display and belt within {facts.Options.DisplayError.InPercent()}, or the same error twice.",
-                StopAt = "Until then nobody trains by the displayed speed.",
-                EffortMinutes = 5,
-                Cautions = [Cautions.Clear, Cautions.Key],
+                    $"Read motor, roller and belt again, unloaded and under {facts.Say.TestDemand}: one mark on each, so that no half or double speed is shown.",
+                Expect = "Under load ratios as unloaded, or a belt that falls behind.",
+                StopAt = "Do not tighten anything by these speeds.",
+                EffortMinutes = 6,
+                Cautions = [Cautions.Clear, Cautions.Key, Cautions.TestUser],
             },
+        };
+
+    private static Finding OfTwo(VisitFacts facts) =>
+        new()
+        {
+            Subject = Subject.Speed,
+            Severity = Severity.Attend,
+            Statement = "Two readings of the empty belt at one displayed speed do not agree: one of them was misread.",
+            Limit = facts.Options.DisplayError.InPercent(),
+            AlsoBy = [facts.Options.SameSpeed.InPercent()],
+            ForOwner = "The speed on the display is to be compared with that of the belt once more.",
+            Next = ReadAgain(facts),
         };
 
     private static Finding OfRoller(VisitFacts facts, double off) =>
@@ -209,7 +303,7 @@ internal static class SpeedRules
             Number = error,
             Limit = facts.Options.DisplayError.InPercent(),
             For = ["Belt and display read at one time."],
-            Against = facts.SlipsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
+            Against = facts.Slip.ShowsNow ? ["The belt slips: read both again, unloaded, once it holds."] : [],
             Next = new()
             {
                 Action =

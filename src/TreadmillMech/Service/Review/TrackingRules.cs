@@ -7,6 +7,9 @@ internal static class TrackingRules
 {
     private const double Eighth = 0.125;
 
+    /// <summary>Turns near the end of thread or tension that tracking leaves alone: two steps of the ladder; common practice.</summary>
+    private const double KeptForTension = 0.5;
+
     /// <summary>Drift for each pass that counts as straight, in millimetres.</summary>
     internal static Threshold Straight(VisitOptions options) =>
         options.StraightDrift with
@@ -15,7 +18,7 @@ internal static class TrackingRules
             Unit = "mm",
         };
 
-    internal static IEnumerable<Finding> Of(VisitFacts facts, double turnsLeft, IReadOnlyList<RankedCause> causes)
+    internal static IEnumerable<Finding> Of(VisitFacts facts, TensionBudget budget, IReadOnlyList<RankedCause> causes)
     {
         if (Unequal(facts) is { } unequal)
         {
@@ -28,15 +31,14 @@ internal static class TrackingRules
         }
 
         if (
-            facts.Tracking is not { } reading
-            || Math.Abs(Si.Length.ToSi(reading.DriftToRight)) <= facts.Options.StraightDrift.Value * reading.Passes
+            facts.Tracking.Empty is not { } reading
+            || Math.Abs(reading.ForEachPass) <= facts.Options.StraightDrift.Value
         )
         {
             yield break;
         }
 
-        double drift = Si.Length.ToSi(reading.DriftToRight);
-        string towards = Words.Side(drift > 0 ? Side.Right : Side.Left);
+        string towards = Towards(reading);
         Figure? slope = Slope(facts);
         bool tight = causes.Any(c =>
             c.Cause == Cause.OverTightened && c.Probability >= facts.Options.LikelyCause.Value
@@ -46,11 +48,11 @@ internal static class TrackingRules
             Subject = Subject.Tracking,
             Severity = Severity.Attend,
             Statement = $"The running belt drifts to the {towards}.",
-            Number = new("drift for each pass", 1000 * Math.Abs(drift) / reading.Passes, "mm"),
+            Number = new("drift for each pass", 1000 * Math.Abs(reading.ForEachPass), "mm"),
             Limit = Straight(facts.Options),
             AlsoBy =
-                slope is not null && !facts.OilOnRoller ? [facts.Options.LevelFrame.InPercent()]
-                : facts.Machine.TakeUp.Bolts < 2 || facts.OilOnRoller ? []
+                slope is not null && !facts.Traces.OilOnRoller ? [facts.Options.LevelFrame.InPercent()]
+                : facts.Machine.TakeUp.Bolts < 2 || facts.Traces.OilOnRoller ? []
                 : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
             For =
             [
@@ -60,25 +62,36 @@ internal static class TrackingRules
                     : [$"The frame slopes {slope} across, more than {facts.Options.LevelFrame.InPercent()}."],
             ],
             Next =
-                facts.OilOnRoller ? CleanFirst()
+                facts.Traces.OilOnRoller ? CleanFirst()
                 : slope is not null ? LevelFirst()
                 : facts.Machine.TakeUp.Bolts < 2 ? OneBolt()
-                : Step(facts, reading, towards, tight ? 0 : turnsLeft),
+                : Step(facts, reading, towards, tight, budget),
         };
     }
 
-    private static NextStep Step(VisitFacts facts, TrackingReading reading, string towards, double turnsLeft)
+    private static NextStep Step(
+        VisitFacts facts,
+        TrackingReading reading,
+        string towards,
+        bool tight,
+        TensionBudget budget
+    )
     {
         double first = TrackingAdvice
             .Of(facts.Machine, reading, options: facts.Options)
             .Then(a => Math.Min(a.FirstTurns, facts.Options.TurnStep.Value))
             .Or(Eighth);
-        bool mayTighten = turnsLeft >= first;
+
+        // What is left of thread or tension is kept for the belt's tension: near its end no turn of it goes into tracking.
+        double kept = budget.Limit == TurnLimit.TurnsOfAVisit ? 0 : KeptForTension;
+        bool mayTighten = !tight && budget.TurnsLeft >= first + kept;
 
         // At the limit of the tension the other side is loosened, and that in eighths.
         first = mayTighten ? first : Math.Min(first, Eighth);
         Answer<TrackingAdvice> answer = TrackingAdvice.Of(facts.Machine, reading, mayTighten, facts.Options);
-        string how = answer.Is(out TrackingAdvice? advice)
+        _ = answer.Is(out TrackingAdvice? advice);
+        bool tighten = advice?.Tighten ?? mayTighten;
+        string how = advice is not null
             ? $"{(advice.Tighten ? "Tighten" : "Loosen")} the {Words.Side(advice.Side)} bolt by {Words.Turns(first, signed: false)}"
             : $"{(mayTighten ? "Tighten" : "Loosen")} the {(mayTighten ? towards : Opposite(towards))} bolt by 0.125 turn";
         string range =
@@ -90,12 +103,18 @@ internal static class TrackingRules
             : $"Between {Words.Turns(advice.FirstTurns, signed: false)} for a belt that follows like a string and {Words.Turns(advice.MostTurns, signed: false)} for a stiff wide one; the first turn tells which.";
         return new()
         {
-            Action = $"{how}, the belt standing still; then count the same passes again at a jog.",
+            Action =
+                $"{how}, the belt standing still; then count the same passes again at a jog{(tighten ? "" : $", and repeat the slip test under {facts.Say.TestDemand}, for a loosened belt grips less")}.{facts.Say.Sense(tighten)}",
             Expect = $"Less drift to the {towards}. {range} Give it fifty passes to settle.",
             StopAt = "Stop if the belt nears an edge; a crowned roller may hold it at an offset, which is in order.",
             Undo = "Turn the same bolt back by as much.",
             EffortMinutes = 8,
-            Cautions = [Cautions.StandStill, Cautions.Clear],
+            Cautions =
+            [
+                Cautions.StandStill,
+                Cautions.Clear,
+                .. tighten ? Array.Empty<string>() : [Cautions.Key, Cautions.TestUser],
+            ],
         };
     }
 
@@ -108,14 +127,14 @@ internal static class TrackingRules
 
     /// <summary>Bolts turned one more than the other, and the drift not counted since; null where it is not so.</summary>
     private static Finding? Unequal(VisitFacts facts) =>
-        facts.Machine.TakeUp.Bolts == 2 && Math.Abs(facts.UnequalTurns) > Eighth + 1e-9
+        facts.Machine.TakeUp.Bolts == 2 && Math.Abs(facts.Tracking.UnequalTurns) > Eighth + 1e-9
             ? new()
             {
                 Subject = Subject.Tracking,
                 Severity = Severity.Attend,
                 Statement =
-                    $"The {(facts.UnequalTurns > 0 ? "right" : "left")} bolt was turned {Words.Turns(Math.Abs(facts.UnequalTurns), signed: false)} further than the other, and how the belt tracks was not counted since.",
-                Number = new("turns of one bolt more than of the other", Math.Abs(facts.UnequalTurns), "turn"),
+                    $"The {(facts.Tracking.UnequalTurns > 0 ? "right" : "left")} bolt was turned {Words.Turns(Math.Abs(facts.Tracking.UnequalTurns), signed: false)} further than the other, and how the belt tracks was not counted since.",
+                Number = new("turns of one bolt more than of the other", Math.Abs(facts.Tracking.UnequalTurns), "turn"),
                 Limit = Straight(facts.Options),
                 ForOwner = "Whether the belt stays in the middle is to be looked at again.",
                 Next = new()
@@ -131,26 +150,22 @@ internal static class TrackingRules
             : null;
 
     /// <summary>A belt that tracks straight empty and drifts under somebody: not a matter of the bolts.</summary>
-    private static Finding? UnderUserAlone(VisitFacts facts)
-    {
-        double Each(TrackingReading reading) => Math.Abs(Si.Length.ToSi(reading.DriftToRight)) / reading.Passes;
-        return
-            facts is { Tracking: { } empty, TrackingUnderLoad: { } loaded }
-            && Each(empty) <= facts.Options.StraightDrift.Value
-            && Each(loaded) > facts.Options.StraightDrift.Value
+    private static Finding? UnderUserAlone(VisitFacts facts) =>
+        facts.Tracking is { Empty: { } empty, UnderLoad: { } loaded }
+        && Math.Abs(empty.ForEachPass) <= facts.Options.StraightDrift.Value
+        && Math.Abs(loaded.ForEachPass) > facts.Options.StraightDrift.Value
             ? new()
             {
                 Subject = Subject.Tracking,
                 Severity = Severity.Note,
                 Statement =
-                    $"The belt drifts to the {Words.Side(Si.Length.ToSi(loaded.DriftToRight) > 0 ? Side.Right : Side.Left)} only with somebody on it: it is the way they step, not the bolts. Turn no bolt for it.",
-                Number = new("drift for each pass with somebody on it", 1000 * Each(loaded), "mm"),
+                    $"The belt drifts to the {Towards(loaded)} only with somebody on it: it is the way they step, not the bolts. Turn no bolt for it.",
+                Number = new("drift for each pass with somebody on it", 1000 * Math.Abs(loaded.ForEachPass), "mm"),
                 Limit = Straight(facts.Options),
                 For = ["Empty it runs straight."],
                 ForOwner = "The belt runs straight; whoever steps off the middle draws it to a side.",
             }
             : null;
-    }
 
     private static NextStep LevelFirst() =>
         new()
@@ -182,6 +197,9 @@ internal static class TrackingRules
             EffortMinutes = 10,
             Cautions = [Cautions.StandStill, Cautions.Clear],
         };
+
+    private static string Towards(TrackingReading reading) =>
+        Words.Side(reading.ForEachPass > 0 ? Side.Right : Side.Left);
 
     private static string Opposite(string side) => side == "left" ? "right" : "left";
 }

@@ -61,7 +61,7 @@ internal static class Actions
         );
         if (cause == Cause.NothingWrong)
         {
-            return seen > 0 || sheet.Verdict == Verdict.Use;
+            return seen > 0 || sheet.Verdict is Verdict.Use or Verdict.NotEnoughRead;
         }
 
         // A reading that was refused is named on the sheet, with what to do instead.

@@ -1,4 +1,5 @@
 using FsCheck.Xunit;
+using TreadmillMech.Service;
 using TreadmillMech.Service.Estimation;
 using TreadmillMech.Service.Estimation.Joint;
 using TreadmillMech.Service.Events;
@@ -134,6 +135,35 @@ public sealed class JointEstimateTests
         );
         Assert.Equal([0, 1, 2, 3], estimate.LeftOut.Select(r => r.Event));
         Assert.Empty(estimate.Misfits);
+    }
+
+    // By algebra: uphill at 15 %, friction 0.06 holds back 0.06 m g cos = 0.059 m g, the slope drives with 0.148 m g. A
+    // drive that cannot brake then shows nothing, whether the friction is 0.06 or 0.01.
+    [Theory]
+    [InlineData(0.2, false)]
+    [InlineData(2.4, true)]
+    public void UphillADriveThatCarriesNothingTellsNoFriction(double loaded, bool carries)
+    {
+        Visit visit = Visits.Make(
+            Machines.Plain with
+            {
+                Motor = new()
+                {
+                    Constant = MotorConstant.FromVoltSecondsPerRadian(0.35),
+                    Resistance = ElectricResistance.FromOhms(0.9),
+                    CanBrake = false,
+                },
+            },
+            Happened.Motor(LoadState.Unloaded, 1.5),
+            Happened.Motor(LoadState.Loaded, loaded),
+            Happened.Watts(LoadState.Unloaded, 90),
+            Happened.Watts(LoadState.Loaded, carries ? 130 : 15)
+        );
+        visit = visit with { TestDemand = visit.TestDemand with { Grade = Ratio.FromPercent(15) } };
+        VisitEstimate estimate = VisitEstimate.Of(visit).Value;
+        Assert.Equal(carries ? [] : [1, 3], estimate.LeftOut.Select(r => r.Event));
+        Assert.Equal(!carries, estimate.NotObserved.Contains(VisitQuantity.DeckFrictionAsFound));
+        Assert.Equal(!carries, VisitReview.Of(visit).Readings.All(r => r.Kind != ReadingKind.DeckFriction));
     }
 
     [Fact]

@@ -10,6 +10,9 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// <summary>Walks through a visit and turns each reading into rows, each action into new unknowns.</summary>
 internal sealed class VisitRows
 {
+    private const string DrivenByWeight =
+        "Uphill the weight of the user drives the belt, and a drive that cannot brake may carry nothing; read it on the level.";
+
     private readonly Visit visit;
     private readonly VisitOptions options;
     private readonly LoopGeometry loop;
@@ -257,6 +260,9 @@ internal sealed class VisitRows
             case MotorCurrentReading current:
                 ReadCurrent(index, current, Loaded(index, current.State, own ?? options.MeterCurrent.Value));
                 break;
+            case MainsPowerReading when !ReadingCheck.Drives<MainsPowerReading>(visit, index, options):
+                LeftOut.Add(new(index, "mains power", DrivenByWeight));
+                break;
             case MainsPowerReading power:
                 rows.Add(
                     Power(
@@ -352,6 +358,12 @@ internal sealed class VisitRows
             LeftOut.Add(
                 new(index, "motor current", "At its limit the controller sets the current, not what the belt takes.")
             );
+            return;
+        }
+
+        if (!ReadingCheck.Drives<MotorCurrentReading>(visit, index, options))
+        {
+            LeftOut.Add(new(index, "motor current", DrivenByWeight));
             return;
         }
 

@@ -428,4 +428,15 @@ public sealed partial record VisitOptions
         get;
         init => field = Checked(value, "", 1, 20);
     } = new("misfit of a contradiction", 3, "", "three standard deviations; " + Practice);
+
+    /// <summary>
+    /// The same distance beyond which no roughness of the model explains it: then a reading is held to be wrong, and those
+    /// that contradict tell nothing.
+    /// </summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 1 to 50.</exception>
+    public Threshold MisfitBeyondDoubt
+    {
+        get;
+        init => field = Checked(value, "", 1, 50);
+    } = new("misfit beyond doubt", 6, "", "twice that of a contradiction; " + Practice);
 }

@@ -187,6 +187,14 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.05, 1);
     } = new("tracking gain, least", 1.0 / 3.0, "", "beam limit, Shelton 1968");
 
+    /// <summary>Turns near the end of thread or tension that tracking leaves to the tension.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0 to 5.</exception>
+    public Threshold TurnsKeptForTension
+    {
+        get;
+        init => field = Checked(value, "turn", 0, 5);
+    } = new("turns kept for the tension", 0.5, "turn", "two steps of the ladder; " + Practice);
+
     /// <summary>Drift for each pass that counts as straight.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 1e-06 to 0.01.</exception>
     public Threshold StraightDrift

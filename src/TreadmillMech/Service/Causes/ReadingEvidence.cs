@@ -8,9 +8,6 @@ internal static class ReadingEvidence
 {
     private static readonly Chance Contradicted = new(0.01, (Cause.WrongReading, 0.9));
 
-    /// <summary>Times the limit of a contradiction beyond which no roughness of the model explains it.</summary>
-    private const double FarBeyond = 2;
-
     /// <summary>Of many readings one lies three standard deviations off now and then, and no model is quite right.</summary>
     private static readonly Chance FarOff = new(0.08, (Cause.WrongReading, 0.8));
 
@@ -32,7 +29,8 @@ internal static class ReadingEvidence
             yield return Contradicted.Seen(
                 contradicted,
                 "A reading cannot be right, or contradicts another.",
-                "The readings agree with each other."
+                "The readings agree with each other.",
+                facts.Options.MisfitBeyondDoubt
             );
         }
 
@@ -52,8 +50,6 @@ internal static class ReadingEvidence
 
     private static IEnumerable<ReadingMisfit> Far(VisitFacts facts) =>
         facts.Joint.Estimate.Is(out VisitEstimate? fitted)
-            ? fitted.Contradicting.Where(m =>
-                Math.Abs(m.Distance) > FarBeyond * facts.Options.MisfitOfContradiction.Value
-            )
+            ? fitted.Contradicting.Where(m => Math.Abs(m.Distance) > facts.Options.MisfitBeyondDoubt.Value)
             : [];
 }

@@ -7,9 +7,6 @@ internal static class TrackingRules
 {
     private const double Eighth = 0.125;
 
-    /// <summary>Turns near the end of thread or tension that tracking leaves alone: two steps of the ladder; common practice.</summary>
-    private const double KeptForTension = 0.5;
-
     /// <summary>Drift for each pass that counts as straight, in millimetres.</summary>
     internal static Threshold Straight(VisitOptions options) =>
         options.StraightDrift with
@@ -53,7 +50,13 @@ internal static class TrackingRules
             AlsoBy =
                 slope is not null && !facts.Traces.OilOnRoller ? [facts.Options.LevelFrame.InPercent()]
                 : facts.Machine.TakeUp.Bolts < 2 || facts.Traces.OilOnRoller ? []
-                : [facts.Options.TurnStep, facts.Options.LeastTrackingGain, facts.Options.MostTurns],
+                :
+                [
+                    facts.Options.TurnStep,
+                    facts.Options.LeastTrackingGain,
+                    facts.Options.MostTurns,
+                    facts.Options.TurnsKeptForTension,
+                ],
             For =
             [
                 $"Counted over {reading.Passes} passes at a jog.",
@@ -83,7 +86,7 @@ internal static class TrackingRules
             .Or(Eighth);
 
         // What is left of thread or tension is kept for the belt's tension: near its end no turn of it goes into tracking.
-        double kept = budget.Limit == TurnLimit.TurnsOfAVisit ? 0 : KeptForTension;
+        double kept = budget.Limit == TurnLimit.TurnsOfAVisit ? 0 : facts.Options.TurnsKeptForTension.Value;
         bool mayTighten = !tight && budget.TurnsLeft >= first + kept;
 
         // At the limit of the tension the other side is loosened, and that in eighths.

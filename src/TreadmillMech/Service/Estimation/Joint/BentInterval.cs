@@ -88,9 +88,10 @@ internal static class BentInterval
                     beyond = (off, reached);
                 }
 
-                // From a try beyond the end the search may stay in another valley.
-                start = reached < factor ? there : start;
-                off = Next(within, beyond, factor, halve: i >= SecantTries);
+                // The path from the best point bends little between two tries.
+                double next = Next(within, beyond, factor, halve: i >= SecantTries);
+                start = [.. best.Select((x, k) => x + (next / off * (there[k] - x)))];
+                off = next;
             }
 
             return null;

@@ -43,7 +43,8 @@ internal sealed class PosteriorSample
         .. Enumerable.Range(0, Pairs).Select(static i => Normal.InvCDF(0, 1, 0.5 + ((i + 0.5) / Points))),
     ];
 
-    private static double[][] made = [];
+    // A visit with little work has no more unknowns; for more, all are made again.
+    private static readonly double[][] Usual = LevelsOf(32);
 
     // By unknown: where each point lies, from the middle.
     private readonly double[][] off;
@@ -170,8 +171,8 @@ internal sealed class PosteriorSample
     /// <summary>The points, and the logarithm of what they weigh against the normal distribution of the estimate.</summary>
     private void Spread(Matrix<double> directions)
     {
-        double[][] levels = LevelsOf(directions.ColumnCount);
-        for (int j = 0; j < levels.Length; j++)
+        double[][] levels = directions.ColumnCount <= Usual.Length ? Usual : LevelsOf(directions.ColumnCount);
+        for (int j = 0; j < directions.ColumnCount; j++)
         {
             double factor = j < FarDirections ? Far : Wide;
             ReadOnlySpan<double> level = levels[j];
@@ -210,24 +211,18 @@ internal sealed class PosteriorSample
     private static void Plus(Span<double> sums, Lanes more) =>
         (new Lanes(sums[..Lanes.Count]) + more).Vector.CopyTo(sums);
 
-    /// <summary>Where the points lie in so many directions; the same numbers for every visit, made once.</summary>
+    /// <summary>Where the points lie in so many directions; the same numbers for every visit.</summary>
     private static double[][] LevelsOf(int directions)
     {
-        double[][] found = made;
-        if (found.Length < directions)
+        RandomStream random = RandomStream.Of(Seed, 1)[0];
+        int[] order = [.. Enumerable.Range(0, Pairs)];
+        double[][] found = new double[directions][];
+        for (int j = 0; j < directions; j++)
         {
-            RandomStream random = RandomStream.Of(Seed, 1)[0];
-            int[] order = [.. Enumerable.Range(0, Pairs)];
-            found = new double[directions][];
-            for (int j = 0; j < directions; j++)
-            {
-                found[j] = Direction(ref random, order);
-            }
-
-            made = found;
+            found[j] = Direction(ref random, order);
         }
 
-        return found.Length == directions ? found : found[..directions];
+        return found;
     }
 
     private static double[] Direction(ref RandomStream random, int[] order)

@@ -259,13 +259,29 @@ public sealed partial record VisitOptions
         init => field = Checked(value, "", 0.05, 1.5);
     } = new("friction of the drive belt", 0.35, "", "prior band, " + Practice);
 
-    /// <summary>Spread of that friction, of its logarithm.</summary>
+    /// <summary>Spread of that friction, of its logarithm: a glazed or oily rib has half of it, a new one may have twice.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 100.</exception>
     public Threshold PriorDriveBeltFrictionSpread
     {
         get;
         init => field = Checked(value, "", 0.01, 100);
-    } = new("its spread", 0.3, "", "prior band, " + Practice);
+    } = new("its spread", 0.45, "", "prior band, " + Practice);
+
+    /// <summary>Friction of a drive belt that looks glazed, on the face of a rib, centre of a band.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.05 to 1.5.</exception>
+    public Threshold GlazedDriveBeltFriction
+    {
+        get;
+        init => field = Checked(value, "", 0.05, 1.5);
+    } = new("friction of a glazed drive belt", 0.17, "", "half of a sound one, prior band, " + Practice);
+
+    /// <summary>Spread of that friction, of its logarithm.</summary>
+    /// <exception cref="ArgumentException">The unit is another, or the value outside 0.01 to 100.</exception>
+    public Threshold GlazedDriveBeltFrictionSpread
+    {
+        get;
+        init => field = Checked(value, "", 0.01, 100);
+    } = new("its spread", 0.45, "", "prior band, " + Practice);
 
     /// <summary>Torque lost inside the motor, centre of a wide band.</summary>
     /// <exception cref="ArgumentException">The unit is another, or the value outside 0.0001 to 5.</exception>

@@ -193,9 +193,9 @@ internal static class BenchPage
             itself: a dry roller's prior rules the margin of the running belt, and the friction is told only where a belt
             that slips on it bounds it. Slip that somebody feels on an oily belt top, or with a loose pulley, is no reading
             of it. A load that was read while nobody tested for slip counts as one on a belt that slips as likely as not, and
-            a motor that is hot, slow under load or short of brushes as one that may have left its plate. The drive belt's
-            tension lies lowest: a glazed belt has less grip than its prior says, and reads as a slack one. Where all is drawn
-            from the priors: [joint estimate](joint-estimate.md).
+            a motor that is hot, slow under load or short of brushes as one that may have left its plate. A drive
+            belt that looks glazed has a prior of less grip. Where all is drawn from the priors:
+            [joint estimate](joint-estimate.md).
 
             """
         );

@@ -55,7 +55,7 @@ UNKNOWNS = [
     ("ohms", True, 1.0, 0.05, None),
     ("brushes", False, 2, 0.5, None),
     ("drive0", True, 200, 0.6, None),
-    ("rib", True, 0.35, 0.3, None),
+    ("rib", True, 0.35, 0.45, None),
     ("drive1", True, 250, 0.4, None),
     ("roller1", True, 0.35, 0.3, None),
     ("deck1", True, 0.18, 0.3, None),

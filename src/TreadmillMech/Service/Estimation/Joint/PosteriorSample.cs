@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.Intrinsics;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
@@ -43,7 +44,8 @@ internal sealed class PosteriorSample
         .. Enumerable.Range(0, Pairs).Select(static i => Normal.InvCDF(0, 1, 0.5 + ((i + 0.5) / Points))),
     ];
 
-    private static double[][] made = [];
+    // By the number of directions: where the points lie in each; the same for every visit, made once.
+    private static readonly ConcurrentDictionary<int, double[][]> Made = [];
 
     // By unknown: where each point lies, from the middle.
     private readonly double[][] off;
@@ -170,7 +172,7 @@ internal sealed class PosteriorSample
     /// <summary>The points, and the logarithm of what they weigh against the normal distribution of the estimate.</summary>
     private void Spread(Matrix<double> directions)
     {
-        double[][] levels = LevelsOf(directions.ColumnCount);
+        double[][] levels = Made.GetOrAdd(directions.ColumnCount, Directions);
         for (int j = 0; j < levels.Length; j++)
         {
             double factor = j < FarDirections ? Far : Wide;
@@ -210,24 +212,17 @@ internal sealed class PosteriorSample
     private static void Plus(Span<double> sums, Lanes more) =>
         (new Lanes(sums[..Lanes.Count]) + more).Vector.CopyTo(sums);
 
-    /// <summary>Where the points lie in so many directions; the same numbers for every visit, made once.</summary>
-    private static double[][] LevelsOf(int directions)
+    private static double[][] Directions(int count)
     {
-        double[][] found = made;
-        if (found.Length < directions)
+        RandomStream random = RandomStream.Of(Seed, 1)[0];
+        int[] order = [.. Enumerable.Range(0, Pairs)];
+        double[][] found = new double[count][];
+        for (int j = 0; j < count; j++)
         {
-            RandomStream random = RandomStream.Of(Seed, 1)[0];
-            int[] order = [.. Enumerable.Range(0, Pairs)];
-            found = new double[directions][];
-            for (int j = 0; j < directions; j++)
-            {
-                found[j] = Direction(ref random, order);
-            }
-
-            made = found;
+            found[j] = Direction(ref random, order);
         }
 
-        return found.Length == directions ? found : found[..directions];
+        return found;
     }
 
     private static double[] Direction(ref RandomStream random, int[] order)

@@ -39,6 +39,7 @@ internal sealed class VisitRows
             options,
             OilyRoller(),
             SuspectDriveBelt.Of(visit, refused, options),
+            GlazedDriveBelt(),
             SuspectMotor.Of(visit, refused, options)
         );
         feetMaySlide = FeetMaySlide.Of(visit);
@@ -483,6 +484,12 @@ internal sealed class VisitRows
             .Any(static e =>
                 e is WipeReading { Place: WipedPlace.DriveRoller, Trace: WipedTrace.Oil or WipedTrace.Film }
             );
+
+    /// <summary>Whether the drive belt looked glazed before anything was done to it.</summary>
+    private bool GlazedDriveBelt() =>
+        visit
+            .Events.TakeWhile(static e => e is not DriveBeltAction)
+            .Any(static e => e is DriveBeltReading { Look: DriveBeltLook.Glazed });
 
     private double MassOn(LoadState state, Mass? user) =>
         state == LoadState.Unloaded ? 0 : Si.Mass.ToSi(user ?? visit.TestDemand.Person.Mass);

@@ -21,6 +21,7 @@ internal sealed class VisitUnknowns
         VisitOptions options,
         bool oilyRoller,
         bool suspectDriveBelt,
+        bool glazedDriveBelt,
         bool suspectMotor
     )
     {
@@ -97,8 +98,8 @@ internal sealed class VisitUnknowns
             DriveBeltFriction.Add(
                 Log(
                     "DriveBeltFriction",
-                    options.PriorDriveBeltFriction.Value,
-                    options.PriorDriveBeltFrictionSpread,
+                    (glazedDriveBelt ? options.GlazedDriveBeltFriction : options.PriorDriveBeltFriction).Value,
+                    glazedDriveBelt ? options.GlazedDriveBeltFrictionSpread : options.PriorDriveBeltFrictionSpread,
                     suspectDriveBelt ? null : belt.Friction
                 )
             );

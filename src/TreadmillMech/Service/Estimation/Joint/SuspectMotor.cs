@@ -1,5 +1,4 @@
 using TreadmillMech.Service.Events;
-using UnitsNet;
 
 namespace TreadmillMech.Service.Estimation.Joint;
 
@@ -24,8 +23,7 @@ internal static class SuspectMotor
                 case SymptomReading { Symptom: Symptom.HotMotor, Present: true }:
                 case TemperatureReading { Place: WarmPlace.MotorCase or WarmPlace.MotorWinding } warm
                     when OfCase(warm, options) > options.SuspectMotorWarmth.Value:
-                case BrushReading brush
-                    when brush.Left < (brush.Least ?? Length.FromMillimeters(options.ShortBrush.Value)):
+                case BrushReading brush when IsShort(brush, options):
                     return true;
                 case SpeedReading { State: LoadState.Unloaded } unloaded:
                     empty = unloaded;
@@ -40,6 +38,10 @@ internal static class SuspectMotor
 
         return false;
     }
+
+    private static bool IsShort(BrushReading brush, VisitOptions options) =>
+        Si.Length.ToSi(brush.Left)
+        < (brush.Least is { } least ? Si.Length.ToSi(least) : 1e-3 * options.ShortBrush.Value);
 
     private static double OfCase(TemperatureReading warm, VisitOptions options)
     {

@@ -156,7 +156,7 @@ public sealed class VisitEstimate
         ArgumentNullException.ThrowIfNull(visit);
         VisitOptions used = options ?? VisitOptions.Default;
         VisitRows walked = new(visit, used);
-        (JointSolution? settled, double remaining) = SlackBelt.Fit(walked);
+        (JointSolution? settled, double remaining) = WidenedPrior.Fit(walked);
         return settled is not null
             ? new VisitEstimate(visit, used, walked, settled)
             : new Shortfall(

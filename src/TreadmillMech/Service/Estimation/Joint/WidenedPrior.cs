@@ -8,7 +8,7 @@ namespace TreadmillMech.Service.Estimation.Joint;
 /// A normal prior has no room for it: where all readings put the logarithm of the tension more than 1.5 of its spreads
 /// below the centre, the spread is widened until it is no more. What the readings tell against each other stays as it is.
 /// </remarks>
-internal static class SlackBelt
+internal static class WidenedPrior
 {
     private const double MostSpreads = 1.5;
     private const double Near = 1.02;
